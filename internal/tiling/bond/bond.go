@@ -1,0 +1,58 @@
+// Package bond holds bonds as data: prototiles and two lattice vectors. A new bond is a row of the table.
+//
+// It takes the real sizes of the goods and the joint, and gives a Bond whose tiles are exact whole-number
+// rectangles (or hexagons) in the pattern frame, with addresses; or a finding that says with which joint the
+// bond would close. Rotation of the pattern against the face is the frame's affair and not the tiles'.
+package bond
+
+import (
+	"dryfit/internal/geom"
+	"dryfit/internal/unit"
+)
+
+// Goods is what a bond is made of, after a dry lay has corrected the label.
+type Goods struct {
+	Sizes []Size // one, or the sizes of a modular set in the document's order
+	Joint unit.Length
+	Hex   bool
+	// Upright: the tile's length stands upright in the pattern.
+	Upright bool
+}
+
+// Size is one factory size.
+type Size struct {
+	Name          string
+	Length, Width unit.Length
+}
+
+// Proto is one tile of the unit cell: a factory size, turned by quarter turns, its lower left corner at At.
+type Proto struct {
+	Size int // index into Goods.Sizes
+	Turn geom.Turn
+	At   geom.Point
+	W, H unit.Length // as it lies in the pattern
+	Ring geom.Ring   // in the pattern frame relative to the cell; nil for a rectangle
+	// Course and Column are added to the lattice address, so that numbers run as a setter counts.
+	Course, Column int
+}
+
+// Bond is a pattern over the whole plane.
+type Bond struct {
+	Name    string // as a person writes it: "running 1/3"
+	U, V    geom.Point
+	Protos  []Proto
+	Angle   unit.Angle // of the pattern frame against the face: 0, or 45 degrees for diagonals
+	Axis    bool       // straight courses with all joints parallel to the face's axes at Angle 0: the exact search applies
+	Courses bool       // has horizontal courses
+	// For axis bonds: course pitch, column pitch and the shift of each course (a cycle).
+	Pitch    geom.Point
+	Shifts   []unit.Length
+	Vertical bool // shifts run along y by column instead
+}
+
+// Cell is one tile placed in the plane.
+type Cell struct {
+	Course, Column int
+	Proto          int
+	Rect           geom.Rect // in the pattern frame
+}
