@@ -10,6 +10,7 @@ import (
 	"dryfit/internal/diag"
 	"dryfit/internal/geom"
 	"dryfit/internal/tiling/judge"
+	"dryfit/internal/tiling/piece"
 	"dryfit/internal/unit"
 )
 
@@ -77,7 +78,7 @@ type Layout struct {
 	WhyNot     string          `json:"whyNot,omitempty"`
 	Whole      int             `json:"whole"` // whole tiles in the wall
 	CutCount   int             `json:"cutCount"`
-	Pieces     []Piece         `json:"pieces,omitempty"` // of the chosen layout; others are drawn from Origin
+	Pieces     []piece.Piece   `json:"pieces,omitempty"` // of the chosen layout; others are drawn from Origin
 	Tiles      int             `json:"tiles"`            // whole tiles that the pieces are cut from
 	TilesLeast int             `json:"tilesLeast"`       // no way needs fewer
 	From       []Source        `json:"from,omitempty"`   // which piece comes out of which tile
@@ -89,83 +90,6 @@ type Source struct {
 	Tile  int        `json:"tile"` // numbered from 1 within the field's cut tiles
 	Turn  int        `json:"turn"` // quarter turns
 	At    geom.Point `json:"at"`
-}
-
-// Piece is one tile or part of one.
-type Piece struct {
-	Address string      `json:"address"` // "3-5" course-column, with a letter for parts: "3-5b"; prefixed by the field's mark where a face has several
-	Course  int         `json:"course"`
-	Column  int         `json:"column"`
-	Size    int         `json:"size"`
-	Turn    geom.Turn   `json:"turn"` // how the tile lies in the pattern
-	Whole   bool        `json:"whole"`
-	OnFace  geom.Region `json:"onFace"` // outline in the face's frame, rounded once: for drawing
-	InTile  geom.Region `json:"inTile"` // outline in the tile's own frame: exact
-	Edges   []PieceEdge `json:"edges,omitempty"`
-	Cut     Cut         `json:"cut"`
-	Holes   []PieceHole `json:"holes,omitempty"`
-	Area    unit.Area   `json:"area"`
-}
-
-// PieceEdge says what one label on InTile is.
-type PieceEdge struct {
-	Label geom.Label `json:"label"`
-	Name  string     `json:"name"` // "factory left", "cut: corner A", …
-	Keep  bool       `json:"keep"` // a factory edge that must stay
-}
-
-// CutKind names the shape of a cut.
-type CutKind uint8
-
-const (
-	NoCut    CutKind = iota
-	Straight         // one straight cut across
-	Taper            // one straight cut, not square: both ends are given
-	Corner           // cut on two sides
-	LShape
-	UShape
-	Notch
-	Triangle
-	Odd
-)
-
-// Cut is what to do at the saw, in the order of settings, already rounded to fit.
-type Cut struct {
-	Kind CutKind `json:"kind"`
-	// Steps, each one setting of the saw.
-	Steps []Step `json:"steps,omitempty"`
-	// Neck is the narrowest width left in an L, U or notched piece; 0 elsewhere.
-	Neck unit.Length `json:"neck,omitempty"`
-	// Tolerance is how far the wall may differ from the number here.
-	Tolerance unit.Length `json:"tolerance"`
-	// MeasureFirst: the tolerance is more than the joint forgives; take the size at the wall.
-	MeasureFirst bool        `json:"measureFirst"`
-	Visible      unit.Length `json:"visible"` // narrowest visible width
-}
-
-// Step is one cut: keep what measures From at one end and To at the other, square to the named factory edge.
-type Step struct {
-	Keep    string         `json:"keep"`    // the factory edge that is measured from: "left"
-	From    unit.Length    `json:"from"`    // exact
-	To      unit.Length    `json:"to"`      // exact; equal to From for a parallel cut
-	SawFrom unit.Length    `json:"sawFrom"` // rounded to fit
-	SawTo   unit.Length    `json:"sawTo"`
-	Along   [2]unit.Length `json:"along"` // for a notch: from where to where along the kept edge
-	Edge    string         `json:"edge"`  // what the cut meets: "corner A"
-	Text    string         `json:"-"`
-}
-
-// PieceHole is a hole in a piece.
-type PieceHole struct {
-	Name   string      `json:"name"`
-	Drill  unit.Length `json:"drill"`
-	Bit    unit.Length `json:"bit"`   // core bit to use; 0 = none of the user's fits
-	Bite   bool        `json:"bite"`  // crosses the piece's edge: cut as a notch
-	FromX  unit.Length `json:"fromX"` // center from the kept vertical edge
-	EdgeX  string      `json:"edgeX"`
-	FromY  unit.Length `json:"fromY"`
-	EdgeY  string      `json:"edgeY"`
-	ToEdge unit.Length `json:"toEdge"` // rim to the nearest edge of the piece
 }
 
 // Good is how much of one tile good is needed.
