@@ -1,0 +1,93 @@
+package typeset
+
+import (
+	"strings"
+
+	"dryfit/internal/draw"
+)
+
+// Ellipsis marks that a text was shortened.
+const Ellipsis = "…"
+
+// Fit returns the text, or the longest beginning of it with an ellipsis that is no wider than room. Where not even
+// the ellipsis has room it returns nothing.
+func Fit(text string, size draw.Um, bold bool, room draw.Um) string {
+	text = Clean(text)
+	if Width(text, size, bold) <= room {
+		return text
+	}
+	runes := []rune(text)
+	for n := headThatFits(runes, size, bold, room-Width(Ellipsis, size, bold)); n >= 0; n-- {
+		short := strings.TrimRight(string(runes[:n]), " ") + Ellipsis
+		if Width(short, size, bold) <= room {
+			return short
+		}
+	}
+	return ""
+}
+
+// headThatFits is how many runes from the start fit into room; -1 where room is below zero.
+func headThatFits(runes []rune, size draw.Um, bold bool, room draw.Um) int {
+	if room < 0 {
+		return -1
+	}
+	f := FaceOf(bold)
+	var units int64
+	for i, r := range runes {
+		units += int64(f.glyphs[r].advance)
+		if ceilDiv(units*int64(size), int64(f.Cap)) > room {
+			return i
+		}
+	}
+	return len(runes)
+}
+
+// Wrap breaks a text into lines no wider than room, between words; a word that is wider by itself is broken
+// within, at least one character a line. Line feeds in the text break too. It returns at least one line.
+func Wrap(text string, size draw.Um, bold bool, room draw.Um) []string {
+	var lines []string
+	for _, paragraph := range strings.Split(text, "\n") {
+		lines = append(lines, wrapOne(Clean(paragraph), size, bold, room)...)
+	}
+	return lines
+}
+
+func wrapOne(text string, size draw.Um, bold bool, room draw.Um) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' }) {
+		if line != "" && Width(line+" "+word, size, bold) <= room {
+			line += " " + word
+			continue
+		}
+		if line != "" {
+			lines = append(lines, line)
+		}
+		pieces := breakWord(word, size, bold, room)
+		lines = append(lines, pieces[:len(pieces)-1]...)
+		line = pieces[len(pieces)-1]
+	}
+	return append(lines, line)
+}
+
+func breakWord(word string, size draw.Um, bold bool, room draw.Um) []string {
+	var pieces []string
+	runes := []rune(word)
+	for {
+		n := headThatFits(runes, size, bold, max(room, 0))
+		if n >= len(runes) {
+			return append(pieces, string(runes))
+		}
+		n = max(n, 1)
+		pieces, runes = append(pieces, string(runes[:n])), runes[n:]
+	}
+}
+
+// Widest is the width of the widest word: the least room in which Wrap breaks no word.
+func Widest(text string, size draw.Um, bold bool) draw.Um {
+	var w draw.Um
+	for _, word := range strings.Fields(Clean(text)) {
+		w = max(w, Width(word, size, bold))
+	}
+	return w
+}

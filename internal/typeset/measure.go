@@ -1,0 +1,88 @@
+package typeset
+
+import "dryfit/internal/draw"
+
+// Width is how far a line of lettering reaches, rounded up.
+func Width(text string, size draw.Um, bold bool) draw.Um {
+	f := FaceOf(bold)
+	return ceilDiv(f.units(Clean(text))*int64(size), int64(f.Cap))
+}
+
+func (f *Face) units(clean string) int64 {
+	var n int64
+	for _, r := range clean {
+		n += int64(f.glyphs[r].advance)
+	}
+	return n
+}
+
+func ceilDiv(a, b int64) draw.Um {
+	q := a / b
+	if a%b > 0 {
+		q++
+	}
+	return draw.Um(q)
+}
+
+// Ascent is how high the text's ink stands above the base line: for capitals and figures about its size.
+func Ascent(text string, size draw.Um, bold bool) draw.Um {
+	top, _ := FaceOf(bold).ink(Clean(text))
+	return FaceOf(bold).scale(top, size)
+}
+
+// Descent is how deep the text's ink hangs below the base line, zero or more.
+func Descent(text string, size draw.Um, bold bool) draw.Um {
+	_, bottom := FaceOf(bold).ink(Clean(text))
+	return FaceOf(bold).scale(-bottom, size)
+}
+
+func (f *Face) ink(clean string) (top, bottom int) {
+	for _, r := range clean {
+		g := f.glyphs[r]
+		top, bottom = max(top, g.top), min(bottom, g.bottom)
+	}
+	return top, bottom
+}
+
+// Leading is the distance of base lines in running text: ISO 3098-1 gives 1.4 capital heights as the least for
+// lettering without accents; 1.6 leaves room for them.
+func Leading(size draw.Um) draw.Um { return size * 16 / 10 }
+
+// BoxOf is the rectangle of the page that a text covers: its advance along the line, its ink across.
+func BoxOf(t draw.Text) draw.Box {
+	w := Width(t.Body, t.Size, t.Bold)
+	x0 := -anchorShift(t.Anchor, w)
+	up, down := Ascent(t.Body, t.Size, t.Bold), Descent(t.Body, t.Size, t.Bold)
+	if t.Turn == 90 {
+		return draw.Box{
+			Lo: draw.XY{X: t.At.X - up, Y: t.At.Y + x0},
+			Hi: draw.XY{X: t.At.X + down, Y: t.At.Y + x0 + w},
+		}
+	}
+	return draw.Box{
+		Lo: draw.XY{X: t.At.X + x0, Y: t.At.Y - down},
+		Hi: draw.XY{X: t.At.X + x0 + w, Y: t.At.Y + up},
+	}
+}
+
+// Start is where the line of a text begins: encoders that know no anchor begin there.
+func Start(t draw.Text) draw.XY {
+	d := anchorShift(t.Anchor, Width(t.Body, t.Size, t.Bold))
+	if t.Turn == 90 {
+		return draw.XY{X: t.At.X, Y: t.At.Y - d}
+	}
+	return draw.XY{X: t.At.X - d, Y: t.At.Y}
+}
+
+func anchorShift(a draw.Anchor, w draw.Um) draw.Um {
+	switch a {
+	case draw.Middle:
+		return w / 2
+	case draw.End:
+		return w
+	}
+	return 0
+}
+
+// Advance is how far a character moves the pen, in font units.
+func (f *Face) Advance(r rune) int { return f.glyphs[r].advance }

@@ -1,0 +1,64 @@
+package typeset
+
+import (
+	"fmt"
+
+	"dryfit/internal/draw"
+)
+
+// Placed is a text with the rectangle that it covers on the page.
+type Placed struct {
+	Text draw.Text
+	Box  draw.Box
+}
+
+// Placements lists every text of the page in drawing order, those within groups too; empty texts are left out.
+func Placements(page draw.Page) []Placed { return placed(nil, page.Items) }
+
+func placed(out []Placed, items []draw.Item) []Placed {
+	for _, it := range items {
+		switch it := it.(type) {
+		case draw.Group:
+			out = placed(out, it.Items)
+		case draw.Text:
+			if Width(it.Body, it.Size, it.Bold) > 0 {
+				out = append(out, Placed{it, BoxOf(it)})
+			}
+		}
+	}
+	return out
+}
+
+// Overlap is a fault of a page's lettering: two texts that cover each other, or one (then Other is nil) that
+// leaves the page.
+type Overlap struct {
+	One   Placed
+	Other *Placed
+}
+
+func (o Overlap) String() string {
+	if o.Other == nil {
+		return fmt.Sprintf("%q at %d,%d leaves the page", o.One.Text.Body, o.One.Text.At.X, o.One.Text.At.Y)
+	}
+	return fmt.Sprintf("%q at %d,%d covers %q at %d,%d", o.One.Text.Body, o.One.Text.At.X, o.One.Text.At.Y,
+		o.Other.Text.Body, o.Other.Text.At.X, o.Other.Text.At.Y)
+}
+
+// Overlaps lists what is wrong with the lettering of a page, for the tests of sheets: texts that cover each other
+// and texts that are not wholly on the page.
+func Overlaps(page draw.Page) []Overlap {
+	all := Placements(page)
+	sheet := draw.Box{Hi: draw.XY{X: page.W, Y: page.H}}
+	var out []Overlap
+	for i, p := range all {
+		if !sheet.Holds(p.Box) {
+			out = append(out, Overlap{One: p})
+		}
+		for j := range all[:i] {
+			if p.Box.Meets(all[j].Box) {
+				out = append(out, Overlap{One: all[j], Other: &all[i]})
+			}
+		}
+	}
+	return out
+}
