@@ -9,11 +9,12 @@ func mirrors(p *Problem, at []Point) (list [][]int) {
 		return nil
 	}
 	far := distances(p.Observations, len(at))
+	by := critical * coarsest(p.Observations)
 	for i := range at {
 		for j := i + 1; j < len(at); j++ {
 			for _, part := range smallerParts(far, i, j) {
 				other := flipped(at, part, at[i], at[j])
-				if apart(at, other) && p.Outline.faults(other) == 0 && !within(list, part) {
+				if apart(at, other, by) && p.Outline.faults(other) == 0 && !within(list, part) {
 					list = append(list, part)
 				}
 			}
@@ -72,14 +73,24 @@ func flipped(at []Point, part []int, a, b Point) []Point {
 	return out
 }
 
-// apart tells whether two shapes differ by more than a start may be off; points on the hinge do not turn over.
-func apart(a, b []Point) bool {
+// apart tells whether two shapes differ by more than a distance somewhere: by less than a reading may be off, the other
+// place is the same place, and a point on the hinge does not turn over.
+func apart(a, b []Point, by float64) bool {
 	for i := range a {
-		if length(a[i], b[i]) > straightTolerance*extent(a) {
+		if length(a[i], b[i]) > by {
 			return true
 		}
 	}
 	return false
+}
+
+// coarsest is the greatest standard deviation.
+func coarsest(obs []Observation) float64 {
+	m := 0.0
+	for _, o := range obs {
+		m = max(m, o.Sigma)
+	}
+	return m
 }
 
 func within(list [][]int, part []int) bool {

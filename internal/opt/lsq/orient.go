@@ -1,6 +1,6 @@
 package lsq
 
-// headings is how many directions of the whole network are tried; the adjustment finds the rest from within 3 degrees.
+// headings is how many directions of the whole network are tried; the adjustment finds the rest from within 4 degrees.
 const headings = 64
 
 // oriented turns a shape built from distances, which has no direction of its own, to where the held coordinates and the

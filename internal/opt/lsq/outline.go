@@ -103,6 +103,22 @@ func (o Outline) wrongTurn(at []Point, placed []bool, c int) int {
 	return 0
 }
 
+// wrongBy is how far the corners round k turn against what was told, as a sum of sines: it tells the better of two places
+// that are both within the tolerance.
+func (o Outline) wrongBy(at []Point, placed []bool, k int) (sum float64) {
+	for _, c := range []int{(k + o.Corners - 1) % o.Corners, k, (k + 1) % o.Corners} {
+		a, b := (c+o.Corners-1)%o.Corners, (c+1)%o.Corners
+		if !placed[a] || !placed[b] || !placed[c] {
+			continue
+		}
+		if sides := float64(length(at[a], at[c]) * length(at[c], at[b])); sides > 0 {
+			sine := cross(at[a], at[c], at[b]) / sides
+			sum += max(0, -sine*float64(o.Turns[c].sign()))
+		}
+	}
+	return sum
+}
+
 // wholeFaults counts what can be told of the whole only: the wrong sense, and points that lie outside the outline.
 func (o Outline) wholeFaults(at []Point, placed []bool) (faults int) {
 	for i := range placed[:o.Corners] {

@@ -151,10 +151,23 @@ func (b *builder) images(q int, anchors []int) []Point {
 		}
 		return []Point{right}
 	}
-	if b.prefersLeft(q, i, j) {
+	first := b.prefersLeft(q, i, j)
+	if l, r := b.wrongBy(q, left), b.wrongBy(q, right); l != r {
+		first = l < r
+	}
+	if first {
 		return []Point{left, right}
 	}
 	return []Point{right, left}
+}
+
+// wrongBy is how far a place for corner q would turn the outline against what was told.
+func (b *builder) wrongBy(q int, at Point) float64 {
+	if q >= len(b.outline.Turns) {
+		return 0
+	}
+	b.at[q] = at
+	return b.outline.wrongBy(b.at, b.placed, q)
 }
 
 // sharpest is the pair of anchors whose circles meet nearest to a right angle.

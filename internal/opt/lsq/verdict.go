@@ -38,7 +38,7 @@ type Rest struct {
 	Freedom int     // redundant readings that remain; 0: nothing is left that could disagree
 	Agree   bool    // Freedom > 0 and no other reading is suspect
 	Worst   int     // the reading with the greatest standardised residual, -1 if none is controlled
-	Points  []Point // adjusted without it
+	Points  []Point // adjusted without it; nil: what remains does not hold together by itself
 }
 
 // Result is an adjusted network. The lists have one entry for each observation.
@@ -68,7 +68,8 @@ type Result struct {
 	Rest     *Rest
 
 	// Mirrors are sets of points that could be turned over about a line of two others without any reading noticing and
-	// without breaking the outline that was given. Empty when a start was given, for then the caller chose.
+	// without breaking the outline that was given. Each stands for itself; that several only together could be turned
+	// over is not searched for. Empty when a start was given, for then the caller chose.
 	Mirrors [][]int
 
 	Steps int // Gauss-Newton and damped steps taken
