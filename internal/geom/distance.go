@@ -8,7 +8,7 @@ import (
 )
 
 // Dist returns the distance of two points, rounded half up.
-func Dist(p, q Point) unit.Length { return unit.Length(roundedRatio(1, dot(p, q, p, q))) }
+func Dist(p, q Point) unit.Length { return unit.Length(roundedRoot(dot(p, q, p, q))) }
 
 // DistToLine returns the distance of p to the line through a and b, rounded half up; to a if they are one point.
 func DistToLine(p, a, b Point) unit.Length {
@@ -29,8 +29,8 @@ func DistToSegment(p, a, b Point) unit.Length {
 	return DistToLine(p, a, b)
 }
 
-// roundedRatio returns floor(√v + 1/2): v is not below (r - 1/2)², that is r² - r < v.
-func roundedRatio(_, v int64) int64 {
+// roundedRoot returns floor(√v + 1/2), the r for which r² - r < v ≤ r² + r: whole numbers on both sides of (r ± 1/2)².
+func roundedRoot(v int64) int64 {
 	r := int64(math.Sqrt(float64(v)) + 0.5)
 	for r > 0 && r*r-r >= v {
 		r--

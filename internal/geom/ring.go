@@ -68,13 +68,13 @@ func (r Ring) Clean() Ring {
 
 // push appends v, first taking back what v makes needless.
 func (r Ring) push(v Vertex, straight bool) Ring {
-	for len(r) > 0 {
-		last := r[len(r)-1]
+	for n := len(r); n > 0; n = len(r) {
 		switch {
-		case last.P == v.P:
-			r = r[:len(r)-1]
-		case len(r) > 1 && needless(r[len(r)-2], last, v.P, straight):
-			r = r[:len(r)-1]
+		case r[n-1].P == v.P:
+			r = r[:n-1]
+		case n > 1 && needless(r[n-2], r[n-1], v.P, straight):
+			r[n-2].Edge = labelPast(r[n-2], r[n-1], v.P)
+			r = r[:n-1]
 		default:
 			return append(r, v)
 		}
@@ -91,18 +91,29 @@ func needless(a, b Vertex, c Point, straight bool) bool {
 	return dot(b.P, a.P, b.P, c) > 0 || straight && a.Edge == b.Edge
 }
 
+// labelPast returns the label of the edge a c that is left when the tip b is dropped: that of the longer edge of a spike.
+func labelPast(a, b Vertex, c Point) Label {
+	if dot(a.P, b.P, a.P, c) < 0 {
+		return b.Edge
+	}
+	return a.Edge
+}
+
 // close takes away what is needless across the seam between the last vertex and the first.
 func (r Ring) close(straight bool) Ring {
 	for n := len(r); n > 2; n = len(r) {
 		switch {
-		case r[n-1].P == r[0].P, needless(r[n-2], r[n-1], r[0].P, straight):
+		case r[n-1].P == r[0].P:
+			r = r[:n-1]
+		case needless(r[n-2], r[n-1], r[0].P, straight):
+			r[n-2].Edge = labelPast(r[n-2], r[n-1], r[0].P)
 			r = r[:n-1]
 		case needless(r[n-1], r[0], r[1].P, straight):
+			r[n-1].Edge = labelPast(r[n-1], r[0], r[1].P)
 			r = r[1:]
+		case r.Area2() == 0:
+			return nil
 		default:
-			if r.Area2() == 0 {
-				return nil
-			}
 			return r
 		}
 	}

@@ -1,0 +1,166 @@
+package geom
+
+import "slices"
+
+// clipper collects the chains of all rings of a region.
+type clipper struct {
+	line
+	chains []chain
+	dists  []int64
+}
+
+// chain is a run of vertices strictly left of the line. in and out are the edges that cross the line before and after it.
+type chain struct {
+	ring    Ring
+	from, n int // first vertex, number of vertices
+	in, out place
+	used    bool
+}
+
+// place is where an edge crosses the line.
+type place struct {
+	lo, hi Point // the edge's ends: not left of the line, left of it
+	at     Point // rounded
+	chain  int
+}
+
+// take sorts a ring: true if it is kept whole; otherwise its chains, if any, are collected.
+func (c *clipper) take(r Ring) bool {
+	c.dists = c.dists[:0]
+	start, kept := -1, 0
+	for i, v := range r {
+		d := c.dist(v.P)
+		c.dists = append(c.dists, d)
+		if d > 0 {
+			kept++
+			if i > 0 && c.dists[i-1] <= 0 {
+				start = i
+			}
+		}
+	}
+	if kept == 0 || kept == len(r) {
+		return kept > 0
+	}
+	if start < 0 { // the only run begins at vertex 0
+		start = 0
+	}
+	c.split(r, start)
+	return false
+}
+
+// split collects the chains of a ring that crosses the line; start is the first vertex of one.
+func (c *clipper) split(r Ring, start int) {
+	n := len(r)
+	for k := 0; k < n; {
+		i := (start + k) % n
+		if c.dists[i] <= 0 {
+			k++
+			continue
+		}
+		run := 1
+		for c.dists[(i+run)%n] > 0 {
+			run++
+		}
+		c.add(r, i, run)
+		k += run
+	}
+}
+
+func (c *clipper) add(r Ring, from, run int) {
+	n, id := len(r), len(c.chains)
+	before, last, after := (from+n-1)%n, (from+run-1)%n, (from+run)%n
+	c.chains = append(c.chains, chain{ring: r, from: from, n: run,
+		in:  c.place(r, before, from, id),
+		out: c.place(r, after, last, id)})
+}
+
+func (c *clipper) place(r Ring, lo, hi, id int) place {
+	p, q := r[lo].P, r[hi].P
+	at := p
+	if c.dists[lo] != 0 {
+		at = c.snap(crossing(p, q, c.dists[lo], c.dists[hi]))
+	}
+	return place{p, q, at, id}
+}
+
+// join links every leaving place to the next entering one along the line and walks the rings that come of it.
+func (c *clipper) join(out Region) Region {
+	outs, ins := make([]place, len(c.chains)), make([]place, len(c.chains))
+	for i, ch := range c.chains {
+		outs[i], ins[i] = ch.out, ch.in
+	}
+	slices.SortStableFunc(outs, c.order)
+	slices.SortStableFunc(ins, c.order)
+	next := make([]int, len(c.chains))
+	for k := range outs {
+		next[outs[k].chain] = ins[k].chain
+	}
+	for i := range c.chains {
+		if !c.chains[i].used {
+			out = c.walk(out, i, next)
+		}
+	}
+	return out
+}
+
+// walk follows one ring from chain i and appends it to the result.
+func (c *clipper) walk(out Region, i int, next []int) Region {
+	r := make(Ring, 0, c.chains[i].n+4)
+	for !c.chains[i].used {
+		ch := &c.chains[i]
+		ch.used = true
+		n := len(ch.ring)
+		r = r.push(Vertex{ch.in.at, ch.ring[(ch.from+n-1)%n].Edge}, false)
+		for k := range ch.n {
+			r = r.push(ch.ring[(ch.from+k)%n], false)
+		}
+		r = r.push(Vertex{ch.out.at, c.label}, false)
+		i = next[i]
+	}
+	if r = r.close(false); r.Area2() <= 0 { // less than the grid can show; all of it lies left of an edge of its own
+		return out
+	}
+	return append(out, r)
+}
+
+// order sorts places along the line. Edges of a valid region do not cross, so of two of them one lies wholly on one
+// side of the other; where edges cross all the same (by a rounding before), their rounded places decide.
+func (c *clipper) order(p, q place) int {
+	if s := beside(p, q); s != 0 {
+		return s
+	}
+	if s := beside(q, p); s != 0 {
+		return -s
+	}
+	return sign(dot(q.at, p.at, c.a, c.b))
+}
+
+// beside returns -1 if q's edge lies right of p's edge (seen from its low end), +1 if left, 0 if neither.
+func beside(p, q place) int {
+	s, t := Side(p.lo, p.hi, q.lo), Side(p.lo, p.hi, q.hi)
+	if s*t < 0 {
+		return 0
+	}
+	return sign(int64(s + t))
+}
+
+// returns reports whether the ring walked from chain i comes back to a place on the line.
+func (c *clipper) returns(r Ring, first int, next []int) bool {
+	for i := first; ; {
+		if r.count(c.chains[i].in.at) > 1 || r.count(c.chains[i].out.at) > 1 {
+			return true
+		}
+		if i = next[i]; i == first {
+			return false
+		}
+	}
+}
+
+func (r Ring) count(p Point) (n int) {
+	for i := range r {
+		if r[i].P == p {
+			n++
+		}
+	}
+	return n
+}
