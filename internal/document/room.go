@@ -200,9 +200,9 @@ type Floor struct {
 type Frame struct {
 	At       diag.Place
 	Given    bool
-	JoistW   Value[unit.Length] // from `joist: 2x10` (dressed size) or `joist: {width: , depth: }`
+	JoistW   Value[unit.Length] // from `joist: {width: , depth: }`, as measured
 	JoistD   Value[unit.Length]
-	Nominal  string
+	Nominal  string // from `joist: 2x10`, else ""; the dressed size is a published figure and not in the document
 	Spacing  Value[unit.Length]
 	Span     Value[unit.Length]
 	Modulus  Value[int64] // `modulus: 1.6e6 psi` or `11 GPa`, in pascals
@@ -248,7 +248,7 @@ type Line struct {
 }
 
 // Across is a place along a wall: `24 from A`, `center 36 from A`, `24 to 48 from A`, `3 left of basin line`,
-// `on basin line`. A bare "from" names the edge that is nearest to that corner; for round things their center.
+// `on basin line`. Instead of a corner it may say left or right, for the ends of any face. A bare "from" names the edge that is nearest to that corner; for round things their center.
 type Across struct {
 	Given   bool
 	From    string      // a corner of the wall or a center line
@@ -515,5 +515,5 @@ type Pin struct {
 type Climate struct {
 	Exterior Value[bool]
 	Sun      Value[bool]
-	Range    Value[int64]
+	Range    Value[int64] // `yearly range: 115 F`: a difference, in thousandths of a kelvin
 }

@@ -1,0 +1,116 @@
+package document
+
+import (
+	"regexp"
+	"strings"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/text"
+	"dryfit/internal/unit"
+)
+
+var floor = record("the floor", func(f *Floor, at diag.Place) { f.At, f.Given = at, true },
+	part("build-up", "the layers from the bare floor upward", layers, func(f *Floor) *[]Layer { return &f.BuildUp }).like("[board 1/2, bed 3/16, tile]"),
+	part("straightedge", "gaps under a straightedge", list(floorGap), func(f *Floor) *[]Gap { return &f.Straightedge }).like("[{length: 8 ft, gap: 3/16}]"),
+	part("frame", "the structure under the floor", frame, func(f *Floor) *Frame { return &f.Frame }).unless("not checked").like("{joist: 2x10, spacing: 16, span: 12 ft}"),
+)
+
+var floorGap = record("a gap under a straightedge on the floor", func(g *Gap, at diag.Place) { g.At = at },
+	part("length", "the length of the straightedge", length(over), func(g *Gap) *unit.Length { return &g.Length }).must().like("8 ft"),
+	part("gap", "the widest gap under it", length(fine), func(g *Gap) *unit.Length { return &g.Gap }).must().like("3/16"),
+	part("across", "where", across, func(g *Gap) *Across { return &g.Across }).like("30 from A"),
+)
+
+var frame = record("joists and subfloor", func(f *Frame, at diag.Place) { f.At, f.Given = at, true },
+	key[Frame]{row{name: "joist", what: "the joist, by its nominal size or by its real width and depth", example: "2x10", unknown: true, shape: joist.shape}, readJoist},
+	fact("spacing", "from center to center of the joists", length(over), func(f *Frame) *Value[unit.Length] { return &f.Spacing }).like("16"),
+	fact("span", "the free length of a joist between its bearings", length(over), func(f *Frame) *Value[unit.Length] { return &f.Span }).like("12 ft"),
+	fact("modulus", "the stiffness of the wood (modulus of elasticity)", modulus, func(f *Frame) *Value[int64] { return &f.Modulus }).like("1.6e6 psi"),
+	fact("load", "the load on the floor, live and dead together", load, func(f *Frame) *Value[int64] { return &f.Load }).like("50 psf"),
+	part("subfloor", "the layers on the joists, from below", layers, func(f *Frame) *[]Layer { return &f.Subfloor }).like("[plywood 3/4, plywood 1/2]"),
+)
+
+type section struct {
+	nominal string
+	w, d    Value[unit.Length]
+}
+
+var joist = either(
+	form[section]{&shape{say: "a nominal size: 2x10", pattern: nominalPattern}, readNominal},
+	record("its real size: {width: 1-1/2, depth: 9-1/4}", func(*section, diag.Place) {},
+		fact("width", "the real width", length(over), func(s *section) *Value[unit.Length] { return &s.w }).like("1-1/2"),
+		fact("depth", "the real depth", length(over), func(s *section) *Value[unit.Length] { return &s.d }).like("9-1/4"),
+	))
+
+const nominalPattern = `^[1-6]\s*[xX×]\s*(2|3|4|6|8|10|12|14|16)$`
+
+var nominal = regexp.MustCompile(nominalPattern)
+
+func readNominal(r *reader, n *text.Node) (section, bool) {
+	typed := strings.TrimSpace(n.Text)
+	if !r.want(n, text.Scalar, "a joist size") {
+		return section{}, false
+	}
+	if !nominal.MatchString(typed) {
+		r.stop("joist-unreadable", n.At, "{0} is no nominal size of lumber", "write 2x10, or {width: 1-1/2, depth: 9-1/4} with the real size", diag.T(short(typed)))
+		return section{}, false
+	}
+	return section{nominal: strings.NewReplacer(" ", "", "×", "x", "X", "x").Replace(typed)}, true
+}
+
+func readJoist(r *reader, f *Frame, n *text.Node) {
+	if isUnknown(n) {
+		f.JoistD = Value[unit.Length]{Unknown: true, At: n.At}
+		f.JoistW = f.JoistD
+		return
+	}
+	s, _ := joist.read(r, n)
+	f.Nominal, f.JoistW, f.JoistD = s.nominal, s.w, s.d
+}
+
+var corner = record("how one corner is made", func(c *Corner, at diag.Place) { c.At = at },
+	key[Corner]{row{name: "outside", what: "how tile ends at an outside corner", example: "trim 3/8", unknown: true, shape: edge.shape}, func(r *reader, c *Corner, n *text.Node) {
+		c.Edge, c.Trim = readEdge(r, n)
+	}},
+	fact("soft joint", "the width of the soft joint in this corner", length(joint), func(c *Corner) *Value[unit.Length] { return &c.Joint }).unless("as setting says").like("1/8"),
+)
+
+const edgeSay = "trim and its visible width, like trim 3/8; or miter; or lap"
+
+type rim struct {
+	rule EdgeRule
+	trim Value[unit.Length]
+}
+
+var edge = form[rim]{&shape{say: edgeSay, pattern: `^(miter|lap|trim( .*)?)$`}, func(r *reader, n *text.Node) (rim, bool) {
+	if !r.want(n, text.Scalar, edgeSay) {
+		return rim{}, false
+	}
+	name, width, _ := strings.Cut(strings.Join(strings.Fields(n.Text), " "), " ")
+	switch {
+	case name == "miter" && width == "":
+		return rim{rule: Miter}, true
+	case name == "lap" && width == "":
+		return rim{rule: Lap}, true
+	case name == "trim" && width == "":
+		return rim{rule: TrimProfile, trim: Value[unit.Length]{At: n.At}}, true
+	case name == "trim":
+		return rim{TrimProfile, r.side(n, width, joint)}, true
+	}
+	r.strayWord(n.At, n.Text, []string{"trim", "miter", "lap"})
+	return rim{}, false
+}}
+
+func readEdge(r *reader, n *text.Node) (Value[EdgeRule], Value[unit.Length]) {
+	v := valueOf(r, edge, n)
+	return Value[EdgeRule]{v.V.rule, v.Known, v.Unknown, v.At}, v.V.trim
+}
+
+var setting = record("how tile meets tile", func(s *Setting, at diag.Place) { s.At = at },
+	fact("back wall", "the wall that is seen on entering; its tile runs through and the side walls butt against it", calledText("wall"), func(s *Setting) *Value[string] { return &s.BackWall }).like("end wall"),
+	part("order", "the faces in the order of setting; the one set first runs through at a corner", list(called("wall", "face")), func(s *Setting) *[]Name { return &s.Order }).like("[end wall, basin wall, floor]"),
+	fact("soft joint", "the soft joint at changes of plane", length(joint), func(s *Setting) *Value[unit.Length] { return &s.SoftJoint }).like("1/8"),
+	fact("floor joint", "the joint under the first course", length(joint), func(s *Setting) *Value[unit.Length] { return &s.FloorJoint }).like("1/8"),
+	fact("ceiling joint", "the joint between the last course and the ceiling", length(joint), func(s *Setting) *Value[unit.Length] { return &s.CeilingJoint }).like("1/8"),
+	fact("perimeter joint", "the joint round the floor", length(joint), func(s *Setting) *Value[unit.Length] { return &s.PerimeterJoint }).like("1/4"),
+)

@@ -1,0 +1,74 @@
+package document
+
+import (
+	"os"
+	"testing"
+
+	"dryfit/internal/unit"
+)
+
+func readFile(t *testing.T, name string) []byte {
+	t.Helper()
+	src, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return src
+}
+
+// The full document uses every key once; what is checked here was worked out from its text by hand.
+func TestFullDocument(t *testing.T) {
+	room, found := Read("full.yaml", readFile(t, "testdata/full.yaml"))
+	for _, f := range found {
+		t.Errorf("line %d: %s", f.At.Line, f.Say(unit.DefaultStyle(unit.Inches)))
+	}
+	in := func(n, d int64) unit.Length { return unit.Inch.MulDiv(n, d) }
+	for _, c := range []struct {
+		what      string
+		got, want any
+	}{
+		{"name", room.Name, "Boathouse washroom"},
+		{"corners", len(room.Survey.Corners), 4},
+		{"an unknown reading is none; two of B-C", len(room.Survey.Tape), 7},
+		{"A-C 9' 11-3/4\"", room.Survey.Tape[5].Length, in(479, 4)},
+		{"stud reading", room.Survey.Tape[2].Touches.Known, true},
+		{"D is unknown", room.Survey.Down[3].Value.Unknown, true},
+		{"finished floor", room.Survey.Finished.Below, in(40, 1)},
+		{"left", room.Walls[0].Left + room.Walls[0].Right, "AB"},
+		{"board", room.Walls[0].BuildUp[0].Thick.V, in(1, 2)},
+		{"board's name", room.Walls[0].BuildUp[0].Label, "cement board"},
+		{"silent tile", room.Walls[0].BuildUp[3].Thick.Known, false},
+		{"lean away", room.Walls[0].Lean[1].Value.V, in(-1, 8)},
+		{"bare width is the bottom's", room.Walls[1].WidthBottom.V, in(96, 1)},
+		{"stud", room.Walls[0].Studs[2].Value, in(-1, 4)},
+		{"nominal", room.Floor.Frame.Nominal, "2x10"},
+		{"span", room.Floor.Frame.Span.V, in(144, 1)},
+		{"E = 1.6e6 x 6894.757293 Pa", room.Floor.Frame.Modulus.V, int64(11_031_611_669)},
+		{"50 psf = 50 x 47.88025898 Pa", room.Floor.Frame.Load.V, int64(2394)},
+		{"trim", room.Corners[0].Trim.V, in(3, 8)},
+		{"touched", room.Lines[0].Across.Touches.V, Board},
+		{"two edges", room.Openings[0].Across.Hi - room.Openings[0].Across.Lo, in(24, 1)},
+		{"fall", room.Openings[0].SillFall.V, unit.Ratio(20_000)},
+		{"top", room.Openings[1].Up.Part, Top},
+		{"tiled niche", room.Openings[1].Tiled, true},
+		{"window not tiled", room.Openings[0].Tiled, false},
+		{"left of a line", room.Stubs[0].Across.Side, LeftOf},
+		{"off walls", room.Stubs[1].FloorAt[1].Value.V, in(20, 1)},
+		{"on a line", room.Boxes[0].Across.Side, On},
+		{"below level", room.Boxes[0].Up.Datum, BelowLevelLine},
+		{"sheet of 300 mm", room.Tiles[1].Length.V, 300 * unit.Millimetre},
+		{"8 mm thick", room.Tiles[1].Thick.V, 8 * unit.Millimetre},
+		{"warpage", room.Tiles[0].Warpage.Unknown, true},
+		{"set", room.Tiles[3].Set[1].Width, in(8, 1)},
+		{"bond", room.Lay[0].Fields[0].Bond.V, "running 33/100"},
+		{"sight opening", room.Lay[0].Sight[0].Opening, "window"},
+		{"sight height", room.Lay[0].Sight[1].Up.Lo, in(84, 1)},
+		{"face", room.Lay[1].Face, "niche > back"},
+		{"measures", room.Lay[1].LookFor[1].Text, "narrowest cut"},
+		{"115 F = 115 x 5/9 K", room.Climate.Range.V, int64(63_889)},
+	} {
+		if c.got != c.want {
+			t.Errorf("%s: got %v, want %v", c.what, c.got, c.want)
+		}
+	}
+}

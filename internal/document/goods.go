@@ -1,0 +1,77 @@
+package document
+
+import (
+	"dryfit/internal/diag"
+	"dryfit/internal/text"
+	"dryfit/internal/unit"
+)
+
+var tile = record("a tile as it is sold", func(t *Tile, at diag.Place) { t.At = at },
+	key[Tile]{row{name: "size", what: "length x width x thickness of one tile; of a mosaic, of the sheet", need: true, unknown: true, example: "24 x 12 x 3/8", shape: sizeForm.shape}, readTileSize},
+	key[Tile]{row{name: "kind", what: "what it is made of", need: true, example: "porcelain", shape: tileKind.shape}, func(r *reader, t *Tile, n *text.Node) {
+		t.Kind, _ = tileKind.read(r, n)
+		t.KindAt = n.At
+	}},
+	fact("joint", "the joint that it is set with", length(joint), func(t *Tile) *Value[unit.Length] { return &t.Joint }).like("1/8"),
+	fact("edges", "how the factory edge is made", choice("calibrated, rectified, cushioned or glazed", word[TileEdge]{"calibrated", Calibrated}, word[TileEdge]{"rectified", Rectified}, word[TileEdge]{"cushioned", Cushioned}, word[TileEdge]{"glazed", Glazed}), func(t *Tile) *Value[TileEdge] { return &t.Edges }).like("rectified"),
+	fact("turns", "how it may be turned and still look right: any way, upside down (half), or not at all", choice("any, half or none", word[Turns]{"any", AnyTurn}, word[Turns]{"half", HalfTurn}, word[Turns]{"none", NoTurn}), func(t *Tile) *Value[Turns] { return &t.Turns }).like("half"),
+	fact("per box", "how many are in a box", count("a whole number from 1", 1, 10_000), func(t *Tile) *Value[int] { return &t.PerBox }).like("8"),
+	fact("warpage", "how far the face is from flat", length(fine), func(t *Tile) *Value[unit.Length] { return &t.Warpage }).like("1/32"),
+	fact("variation", "how much the sizes in a box differ", length(fine), func(t *Tile) *Value[unit.Length] { return &t.Variation }).like("1/32"),
+	fact("breakage", "whole tiles to have for breakage", count("a whole number", 0, 10_000), func(t *Tile) *Value[int] { return &t.Breakage }).like("2"),
+	fact("spares", "whole tiles to keep for later", count("a whole number", 0, 10_000), func(t *Tile) *Value[int] { return &t.Spares }).like("3"),
+	part("dry lay", "a row laid dry and measured; it replaces the label", dryLay, func(t *Tile) *DryLay { return &t.DryLay }).like("{tiles: 10, joints: 9, joint: 3 mm, length: 3021 mm}"),
+	fact("chip", "the side of one chip of a mosaic sheet", length(tileSide), func(t *Tile) *Value[unit.Length] { return &t.Chip }).like("1"),
+	fact("chip joint", "the joint between the chips of a sheet", length(joint), func(t *Tile) *Value[unit.Length] { return &t.ChipJoint }).like("1/8"),
+	part("shape", "the outline; the size of a hexagon is its width across flats, twice", choice("rectangle or hexagon", word[TileShape]{"rectangle", Rectangle}, word[TileShape]{"hexagon", Hexagon}), func(t *Tile) *TileShape { return &t.Shape }).unless("rectangle").like("hexagon"),
+	part("set", "the sizes of a set for a modular bond, by name", named("size", setSize, func(s *SetSize, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(t *Tile) *[]SetSize { return &t.Set }).like("{large: 16 x 16, tall: 16 x 8, small: 8 x 8}"),
+	fact("polished", "whether the face is polished", yesNo, func(t *Tile) *Value[bool] { return &t.Polished }).like("no"),
+	fact("least strip", "the narrowest strip of this tile that can be cut", length(fine), func(t *Tile) *Value[unit.Length] { return &t.LeastStrip }).unless("as tools says").like("1/2"),
+)
+
+var tileKind = choice("ceramic, porcelain, stone, glass or mosaic", word[TileKind]{"ceramic", Ceramic}, word[TileKind]{"porcelain", Porcelain}, word[TileKind]{"stone", Stone}, word[TileKind]{"glass", Glass}, word[TileKind]{"mosaic", Mosaic})
+
+func readTileSize(r *reader, t *Tile, n *text.Node) {
+	if isUnknown(n) {
+		t.Length = Value[unit.Length]{Unknown: true, At: n.At}
+		t.Width, t.Thick = t.Length, t.Length
+		return
+	}
+	s, _ := sizeForm.read(r, n)
+	t.Length, t.Width, t.Thick = s.a, s.b, s.c
+}
+
+var setSize = form[SetSize]{&shape{say: "a size: length x width", pattern: `^[^xX×]+[xX×][^xX×]+$`}, func(r *reader, n *text.Node) (SetSize, bool) {
+	parts, ok := r.times(n, 2, 2)
+	if !ok {
+		return SetSize{}, false
+	}
+	a, b := r.side(n, parts[0], tileSide), r.side(n, parts[1], tileSide)
+	return SetSize{Length: max(a.V, b.V), Width: min(a.V, b.V)}, a.Known && b.Known
+}}
+
+var dryLay = record("a row of tiles laid dry", func(d *DryLay, at diag.Place) { d.At, d.Given = at, true },
+	part("tiles", "how many tiles", count("a whole number from 1", 1, 1000), func(d *DryLay) *int { return &d.Tiles }).must().like("10"),
+	part("joints", "how many joints", count("a whole number", 0, 1000), func(d *DryLay) *int { return &d.Joints }).must().like("9"),
+	part("joint", "the width of one joint in the row", length(joint), func(d *DryLay) *unit.Length { return &d.Joint }).must().like("3 mm"),
+	part("length", "the length of the row", length(over), func(d *DryLay) *unit.Length { return &d.Length }).must().like("3021 mm"),
+	fact("along", "which side of the tile lies along the row", choice("length or width", word[string]{"length", "length"}, word[string]{"width", "width"}), func(d *DryLay) *Value[string] { return &d.Along }).unless("length").like("width"),
+)
+
+var tools = record("what is there to cut with", func(t *Tools, at diag.Place) { t.At = at },
+	fact("kerf", "the width of the saw's cut", length(fine), func(t *Tools) *Value[unit.Length] { return &t.Kerf }).like("3/32"),
+	fact("least strip", "the narrowest strip that the cutter makes", length(fine), func(t *Tools) *Value[unit.Length] { return &t.LeastStrip }).like("1/2"),
+	part("core bits", "the diameters of the core bits at hand", list(bit), func(t *Tools) *[]Value[unit.Length] { return &t.CoreBits }).like("[1-1/4, 1-3/8, 2]"),
+	fact("cutter", "what cuts straight: a snap cutter, which has no kerf, or a wet saw", choice("snap or wet saw", word[bool]{"snap", true}, word[bool]{"wet saw", false}), func(t *Tools) *Value[bool] { return &t.Snap }).like("wet saw"),
+)
+
+var bit = form[Value[unit.Length]]{length(bore).shape, func(r *reader, n *text.Node) (Value[unit.Length], bool) {
+	v := valueOf(r, length(bore), n)
+	return v, v.Known
+}}
+
+var climate = record("the place and its weather", func(*Climate, diag.Place) {},
+	fact("exterior", "whether the work is outdoors", yesNo, func(c *Climate) *Value[bool] { return &c.Exterior }).like("no"),
+	fact("sun", "whether the sun shines on it", yesNo, func(c *Climate) *Value[bool] { return &c.Sun }).like("no"),
+	fact("yearly range", "from the coldest to the hottest of the year, as a difference", yearlyRange, func(c *Climate) *Value[int64] { return &c.Range }).like("115 F"),
+)

@@ -1,0 +1,120 @@
+package document
+
+import (
+	"strconv"
+	"strings"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/text"
+	"dryfit/internal/unit"
+)
+
+// Version is the newest version of the document that is read. Every older one is read for ever.
+const Version = 1
+
+var root = record("a room document", func(*Room, diag.Place) {},
+	key[Room]{row{name: "dryfit", what: "the version of the document", need: true, example: "1", shape: &shape{say: "1", pattern: "^1$"}}, readVersion},
+	part("name", "what the room is called", words, func(m *Room) *string { return &m.Name }).must().like("Boathouse washroom"),
+	part("units", "the unit of every bare number", units, func(m *Room) *unit.System { return &m.Units }).must().like("in"),
+	fact("mark", "the finest mark that cuts are read to", length(mark), func(m *Room) *Value[unit.Length] { return &m.Mark }).unless("1/16 in or 1 mm").like("1/16"),
+	part("survey", "the corners, and what the tape and the level line say", survey, func(m *Room) *Survey { return &m.Survey }).must().like("{corners: A B C D, tape: {A-B: 71-3/8}}"),
+	part("walls", "the walls by name", named("wall", wall, func(w *Wall, e text.Entry) { w.Name, w.At = e.Key, e.At }), func(m *Room) *[]Wall { return &m.Walls }).like("{basin wall: {along: A-B}}"),
+	part("floor", "the floor", floor, func(m *Room) *Floor { return &m.Floor }).like("{build-up: [board 1/2, bed 3/16, tile]}"),
+	part("corners", "single corners by name", corners, func(m *Room) *[]Corner { return &m.Corners }).like("{C: {outside: trim 3/8}}"),
+	part("setting", "order of setting and joints between faces", setting, func(m *Room) *Setting { return &m.Setting }).like("{back wall: end wall}"),
+	part("center lines", "lines on walls that other things are located from, by name", named("center line", centerLine, func(l *Line, e text.Entry) { l.Name, l.At = e.Key, e.At }), func(m *Room) *[]Line { return &m.Lines }).like("{basin line: {in: basin wall, across: 36 from A}}"),
+	part("openings", "windows, doors, niches and plain holes by name", named("opening", opening, func(o *Opening, e text.Entry) { o.Name, o.At = e.Key, e.At }), func(m *Room) *[]Opening { return &m.Openings }).like("{window: {in: end wall, kind: window, across: 24 to 48 from B, up: 48 to 84 above floor}}"),
+	part("stub-outs", "round pipes through a face by name", named("stub-out", stub, func(s *Stub, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(m *Room) *[]Stub { return &m.Stubs }).like("{cold: {in: basin wall, across: 4 left of basin line, up: center 21 above floor, diameter: 5/8}}"),
+	part("boxes", "electrical boxes, valve plates and access panels by name", named("box", box, func(b *Box, e text.Entry) { b.Name, b.At = e.Key, e.At }), func(m *Room) *[]Box { return &m.Boxes }).like("{outlet: {in: basin wall, across: center 48 from A, up: center 44 above floor, width: 2-1/4, height: 3-3/4}}"),
+	part("in the wall", "what is inside the walls, recorded while they are open", named("thing in the wall", buried, func(b *Buried, e text.Entry) { b.Name, b.At = e.Key, e.At }), func(m *Room) *[]Buried { return &m.InWall }).unless("not checked").like("{supply: {in: basin wall, kind: pipe, across: 31 to 32 from A}}"),
+	part("tiles", "the tiles by name", named("tile", tile, func(t *Tile, e text.Entry) { t.Name, t.At = e.Key, e.At }), func(m *Room) *[]Tile { return &m.Tiles }).like("{slate: {size: 24 x 12 x 3/8, kind: stone}}"),
+	part("tools", "what is there to cut with", tools, func(m *Room) *Tools { return &m.Tools }).like("{kerf: 3/32, core bits: [1-1/4, 2]}"),
+	part("lay", "what is set on which face", lays, func(m *Room) *[]Lay { return &m.Lay }).like("{basin wall: {fields: {main: {tile: slate, bond: running 1/3}}}}"),
+	part("climate", "the place and its weather", climate, func(m *Room) *Climate { return &m.Climate }).like("{exterior: no}"),
+)
+
+var units = choice("in or mm", word[unit.System]{"in", unit.Inches}, word[unit.System]{"mm", unit.Millimetres})
+
+var corners = referring(named("corner", corner, func(c *Corner, e text.Entry) { c.Name, c.At = e.Key, e.At }), "corner")
+
+var lays = referring(named("face", lay, func(l *Lay, e text.Entry) { l.Face, l.At = e.Key, e.At }), "face")
+
+// referring makes the names of a map refer to things of a kind.
+func referring[T any](f form[T], kind string) form[T] {
+	return form[T]{f.shape, func(r *reader, n *text.Node) (T, bool) {
+		for _, e := range n.Entries {
+			r.refer(e.Key, e.At, kind)
+		}
+		return f.read(r, n)
+	}}
+}
+
+// Read reads a room document. It always returns a Room with all that could be read, and every finding about the
+// document as text: what stops a dependent stage has class Stop. The name is that of the file; it is not opened.
+func Read(name string, src []byte) (Room, diag.List) {
+	tree, found := text.Parse(src)
+	r := &reader{found: found}
+	room, read := r.room(name, tree)
+	if read {
+		r.resolve(&room)
+		r.check(&room)
+		room.markTiled()
+	}
+	return room, r.found.Sorted()
+}
+
+func (r *reader) room(name string, tree *text.Node) (room Room, read bool) {
+	if tree.Kind != text.Map {
+		if !r.found.Stops() {
+			r.stop("no-document", tree.At, "{0} holds no room document", "start with `dryfit: 1`, or let `dryfit new` write a first one", diag.T(name))
+		}
+		return room, false
+	}
+	if !r.readable(tree) {
+		return room, false
+	}
+	r.units = r.unitsOf(tree)
+	return root.read(r, tree)
+}
+
+// unitsOf looks the unit of bare numbers up before anything is read; where it is missing, that is told with the rest.
+func (r *reader) unitsOf(tree *text.Node) unit.System {
+	if n := tree.Get("units"); n != nil && strings.TrimSpace(strings.ToLower(n.Text)) == "mm" {
+		return unit.Millimetres
+	}
+	return unit.Inches
+}
+
+// readable refuses a document of a version that is not known here: its keys may mean something else.
+func (r *reader) readable(tree *text.Node) bool {
+	n := tree.Get("dryfit")
+	if n == nil || n.Kind != text.Scalar {
+		return true
+	}
+	v, err := strconv.Atoi(strings.TrimSpace(n.Text))
+	if err != nil || v <= Version {
+		return true
+	}
+	r.stop("version-newer", n.At, "this document has version {0}; this program reads up to {1}", "use a newer dryfit", diag.N(v), diag.N(Version))
+	return false
+}
+
+func readVersion(r *reader, m *Room, n *text.Node) {
+	v, err := strconv.Atoi(strings.TrimSpace(n.Text))
+	if err != nil || v < 1 {
+		r.stop("version-unreadable", n.At, "{0} is no version", "write dryfit: 1", diag.T(short(n.Text)))
+		return
+	}
+	m.Version = v
+}
+
+// markTiled notes the openings whose reveals are tiled.
+func (m *Room) markTiled() {
+	for i, o := range m.Openings {
+		for _, l := range m.Lay {
+			if strings.HasPrefix(l.Face, o.Name+" > ") {
+				m.Openings[i].Tiled = true
+			}
+		}
+	}
+}

@@ -1,0 +1,117 @@
+package document
+
+import (
+	"slices"
+	"strings"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/text"
+)
+
+// A reference is a name that must stand elsewhere in the document. References are noted while reading and looked
+// up at the end, so that the order of the document does not matter.
+type reference struct {
+	kinds []string // of which one must have the name
+	name  string
+	at    diag.Place
+}
+
+func (r *reader) refer(name string, at diag.Place, kinds ...string) {
+	r.refs = append(r.refs, reference{kinds, name, at})
+}
+
+// called reads the name of something of one of the kinds.
+func called(kinds ...string) form[Name] {
+	say := "the name of a " + strings.Join(kinds, ", or ")
+	return form[Name]{&shape{say: say}, func(r *reader, n *text.Node) (Name, bool) {
+		if !r.want(n, text.Scalar, say) {
+			return Name{}, false
+		}
+		name := strings.TrimSpace(n.Text)
+		r.refer(name, n.At, kinds...)
+		return Name{name, n.At}, true
+	}}
+}
+
+// calledText is called for fields that hold the bare text.
+func calledText(kinds ...string) form[string] {
+	f := called(kinds...)
+	return form[string]{f.shape, func(r *reader, n *text.Node) (string, bool) {
+		name, ok := f.read(r, n)
+		return name.Text, ok
+	}}
+}
+
+// names lists the names of every kind, in document order.
+func (room *Room) names() map[string][]string {
+	all := map[string][]string{"face": {"floor"}}
+	add := func(kind, name string) { all[kind] = append(all[kind], name) }
+	for _, c := range room.Survey.Corners {
+		add("corner", c.Text)
+		add("point", c.Text)
+	}
+	for _, p := range room.Survey.Points {
+		add("point", p.Text)
+	}
+	for _, w := range room.Walls {
+		add("wall", w.Name)
+		add("face", w.Name)
+	}
+	for _, o := range room.Openings {
+		add("opening", o.Name)
+		for _, part := range o.Kind.Faces() {
+			add("face", o.Name+" > "+part)
+		}
+	}
+	for _, l := range room.Lines {
+		add("center line", l.Name)
+	}
+	for _, t := range room.Tiles {
+		add("tile", t.Name)
+	}
+	return all
+}
+
+// Faces are the faces of an opening that can be tiled.
+func (k OpeningKind) Faces() []string {
+	if k == Niche {
+		return []string{"back", "left", "right", "head", "sill"}
+	}
+	return []string{"left jamb", "right jamb", "head", "sill"}
+}
+
+// resolve looks every reference up.
+func (r *reader) resolve(room *Room) {
+	names := room.names()
+	for _, ref := range r.refs {
+		var known []string
+		for _, k := range ref.kinds {
+			known = append(known, names[k]...)
+		}
+		if !slices.Contains(known, ref.name) {
+			r.strayName(ref, known)
+		}
+	}
+}
+
+func (r *reader) strayName(ref reference, known []string) {
+	kinds := strings.Join(ref.kinds, " or ")
+	near := nearest(ref.name, known)
+	switch {
+	case near != "":
+		r.stop("unknown-name", ref.at, "there is no {0} called {1}", "did you mean {2}?", diag.T(kinds), diag.T(short(ref.name)), diag.T(near))
+	case len(known) > 0:
+		r.stop("unknown-name", ref.at, "there is no {0} called {1}", "there are: {2}", diag.T(kinds), diag.T(short(ref.name)), diag.T(few(known)))
+	default:
+		r.stop("unknown-name", ref.at, "there is no {0} called {1}; the document has none", "add it, or take this out", diag.T(kinds), diag.T(short(ref.name)))
+	}
+}
+
+// few joins names, not more than a reader takes in.
+func few(names []string) string {
+	const most = 12
+	if len(names) > most {
+		return strings.Join(names[:most], ", ") + ", …"
+	}
+	return strings.Join(names, ", ")
+}

@@ -1,0 +1,224 @@
+package document
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/text"
+	"dryfit/internal/unit"
+)
+
+var surfaceWords = []word[Surface]{{"stud", Stud}, {"board", Board}, {"tile face", TileFace}}
+
+var (
+	surface = choice("what the tape touched", surfaceWords...)
+	height  = choice("where on the wall", word[Height]{"plate", Plate}, word[Height]{"level line", LevelLine}, word[Height]{"ceiling", Ceiling})
+)
+
+var survey = record("what the tape and the level line say", func(s *Survey, at diag.Place) { s.At = at },
+	part("corners", "the corners of the floor, clockwise seen from above; facing wall A-B, A is on the left", pointNames, func(s *Survey) *[]Name { return &s.Corners }).must().like("A B C D"),
+	part("points", "further points on the floor that were taped to corners", pointNames, func(s *Survey) *[]Name { return &s.Points }).like("P Q"),
+	fact("tape to", "what a reading touches unless it says otherwise", surface, func(s *Survey) *Value[Surface] { return &s.Touches }).like("board"),
+	fact("tape at", "where on the wall a reading is taken unless it says otherwise", height, func(s *Survey) *Value[Height] { return &s.Where }).like("plate"),
+	fact("tape accuracy", "how well one reading can be trusted: two of three readings are nearer than this", length(fine.named("a small length over 0", true)), func(s *Survey) *Value[unit.Length] { return &s.Accuracy }).like("1/16"),
+	part("tape", "the readings of the tape, by the two points they were taken between", tape, func(s *Survey) *[]Reading { return &s.Tape }).must().like("{A-B: 71-3/8, B-C: 96-1/4, A-C: 119-3/4}"),
+	key[Survey]{row{name: "level line", what: "readings from a level line drawn round the room", shape: levelLine.shape, example: "{down: {A: 40-1/8, B: 40-1/4}}"}, readLevelLine},
+	part("finished floor", "where heights above the finished floor count from", finished, func(s *Survey) *Finished { return &s.Finished }).unless("the highest point of the finished floor in the room").like("highest"),
+)
+
+// named returns the span under another name.
+func (s span) named(say string, above bool) span { s.say, s.above = say, above; return s }
+
+// pointNames reads "A B C D" or a list; a name is one word without a hyphen, since A-B names a line.
+var pointNames = form[[]Name]{&shape{kind: eitherShape, say: "names of points: A B C D", any: []*shape{
+	{say: "names with spaces between", pattern: `^\s*[^\s,-]+([\s,]+[^\s,-]+)*\s*$`},
+	{kind: listShape, say: "a list of names", item: &shape{say: "a name", pattern: `^[^\s,-]+$`}},
+}}, readPointNames}
+
+func readPointNames(r *reader, n *text.Node) ([]Name, bool) {
+	var names []Name
+	switch n.Kind {
+	case text.List:
+		for _, c := range n.Items {
+			if r.want(c, text.Scalar, "the name of a point") {
+				names = append(names, namesIn(c)...)
+			}
+		}
+	default:
+		if !r.want(n, text.Scalar, "names of points, like A B C D") {
+			return nil, false
+		}
+		names = namesIn(n)
+	}
+	return r.onePoint(names), true
+}
+
+// namesIn splits a text at spaces and commas and keeps the place of each name.
+func namesIn(n *text.Node) []Name {
+	var names []Name
+	column, rest := n.At.Column, n.Text
+	if n.Quoted {
+		column++
+	}
+	for rest != "" {
+		end := strings.IndexFunc(rest, separates)
+		switch {
+		case end == 0:
+			_, width := utf8.DecodeRuneInString(rest)
+			rest, column = rest[width:], column+1
+			continue
+		case end < 0:
+			end = len(rest)
+		}
+		at := n.At
+		at.Column = column
+		names = append(names, Name{rest[:end], at})
+		column, rest = column+utf8.RuneCountInString(rest[:end]), rest[end:]
+	}
+	return names
+}
+
+func separates(c rune) bool { return c == ',' || unicode.IsSpace(c) }
+
+// onePoint keeps each good name once.
+func (r *reader) onePoint(names []Name) []Name {
+	var good []Name
+	seen := map[string]bool{}
+	for _, n := range names {
+		switch {
+		case strings.Contains(n.Text, "-"):
+			r.stop("point-name", n.At, "the name {0} has a hyphen, and A-B names the line between A and B", "give the point a name of letters and figures", diag.T(short(n.Text)))
+		case seen[n.Text]:
+			r.stop("name-twice", n.At, "{0} is named twice", "give each point its own name", diag.T(n.Text))
+		default:
+			seen[n.Text] = true
+			good = append(good, n)
+		}
+	}
+	return good
+}
+
+var reading = record("a reading: {length: 71-3/8, to: board, at: plate, on: 2026-03-02}", func(t *Reading, at diag.Place) { t.At = at },
+	part("length", "what the tape says", length(over), func(t *Reading) *unit.Length { return &t.Length }).must().like("71-3/8"),
+	fact("to", "what the tape touched", surface, func(t *Reading) *Value[Surface] { return &t.Touches }).unless("as tape to says").like("board"),
+	fact("at", "where on the wall", height, func(t *Reading) *Value[Height] { return &t.Where }).unless("as tape at says").like("level line"),
+	fact("on", "the day; a later reading of the same line supersedes an earlier one", date, func(t *Reading) *Value[string] { return &t.On }).unless("the later in the list supersedes").like("2026-03-02"),
+)
+
+var bareReading = form[Reading]{length(over).shape, func(r *reader, n *text.Node) (Reading, bool) {
+	l, ok := length(over).read(r, n)
+	return Reading{Length: l, At: n.At}, ok
+}}
+
+var readings = list(either(bareReading, reading))
+
+// tape reads the readings by line: `A-B: 71-3/8`, or a list under one key, oldest first.
+var tape = form[[]Reading]{&shape{kind: namedShape, say: "by line, like A-B: a length, or a reading, or a list of them, oldest first",
+	names: "line", key: `^\s*[^\s-]+\s*-\s*[^\s-]+\s*$`, item: &shape{kind: eitherShape, say: readings.shape.say, any: []*shape{readings.shape.item, readings.shape}}}, readTape}
+
+func readTape(r *reader, n *text.Node) ([]Reading, bool) {
+	if !r.want(n, text.Map, "readings by line, like {A-B: 71-3/8}") {
+		return nil, false
+	}
+	var all []Reading
+	for _, e := range n.Entries {
+		from, to, ok := r.line(e)
+		if !ok {
+			continue
+		}
+		for _, t := range r.readingsOf(e) {
+			if t.Length > 0 {
+				t.From, t.To = from, to
+				all = append(all, t)
+			}
+		}
+	}
+	return all, true
+}
+
+// readingsOf gives the readings under one line. One that is unknown has not been taken: it is none.
+func (r *reader) readingsOf(e text.Entry) []Reading {
+	switch {
+	case isUnknown(e.Value):
+		return nil
+	case e.Value.Kind == text.Empty:
+		r.empty(e, row{name: e.Key, shape: bareReading.shape})
+		return nil
+	}
+	all, _ := readings.read(r, e.Value)
+	return all
+}
+
+// line reads a key such as "A-B" and refers to both points.
+func (r *reader) line(e text.Entry) (from, to string, ok bool) {
+	from, to, ok = strings.Cut(e.Key, "-")
+	from, to = strings.TrimSpace(from), strings.TrimSpace(to)
+	switch {
+	case !ok || from == "" || to == "" || strings.Contains(to, "-"):
+		r.stop("line-unreadable", e.At, "{0} is no line between two points", "write the two names with a hyphen between: A-B", diag.T(short(e.Key)))
+		return "", "", false
+	case from == to:
+		r.stop("line-empty", e.At, "{0} goes from a point to itself", "name two points", diag.T(short(e.Key)))
+		return "", "", false
+	}
+	r.refer(from, e.At, "point")
+	r.refer(to, e.At, "point")
+	return from, to, true
+}
+
+// atCorners reads values by corner.
+func atCorners(f form[unit.Length]) form[[]AtCorner] {
+	s := &shape{kind: namedShape, say: "by corner: " + f.shape.say, names: "corner", item: f.shape}
+	return form[[]AtCorner]{s, func(r *reader, n *text.Node) ([]AtCorner, bool) {
+		if !r.want(n, text.Map, "a length for each corner, like {A: 40-1/8}") {
+			return nil, false
+		}
+		var all []AtCorner
+		for _, e := range n.Entries {
+			r.refer(e.Key, e.At, "corner")
+			if e.Value.Kind == text.Empty {
+				r.empty(e, row{name: e.Key, shape: f.shape})
+				continue
+			}
+			all = append(all, AtCorner{e.Key, valueOf(r, f, e.Value)})
+		}
+		return all, true
+	}}
+}
+
+type level struct{ down, up []AtCorner }
+
+var levelLine = record("distances from the level line at each corner", func(*level, diag.Place) {},
+	part("down", "from the level line down to the bare floor", atCorners(length(within)), func(l *level) *[]AtCorner { return &l.down }).like("{A: 40-1/8, B: 40-1/4}"),
+	part("up", "from the level line up to the ceiling", atCorners(length(within)), func(l *level) *[]AtCorner { return &l.up }).like("{A: 55-1/2, B: 55-1/2}"),
+)
+
+func readLevelLine(r *reader, s *Survey, n *text.Node) {
+	l, _ := levelLine.read(r, n)
+	s.Down, s.Up = l.down, l.up
+}
+
+var finished = form[Finished]{&shape{say: finishedSay}, readFinished}
+
+func readFinished(r *reader, n *text.Node) (Finished, bool) {
+	f := Finished{At: n.At}
+	if !r.want(n, text.Scalar, finishedSay) {
+		return f, false
+	}
+	typed := strings.TrimSpace(n.Text)
+	if typed == "highest" {
+		return f, true
+	}
+	if below, ok := strings.CutSuffix(strings.TrimSuffix(typed, " line"), " below level"); ok {
+		f.Rule = BelowLevel
+		f.Below, ok = r.length(n, below, within)
+		return f, ok
+	}
+	f.Rule, f.Corner = AtNamedCorner, typed
+	r.refer(typed, n.At, "corner")
+	return f, true
+}
+
+const finishedSay = "highest, the name of a corner, or a length below level"
