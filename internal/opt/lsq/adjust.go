@@ -35,13 +35,9 @@ func Adjust(p Problem) (Result, Verdict) {
 		return Result{Points: s.at}, w.tooFew(s.at, free, floating)
 	}
 	res := Result{Points: s.at, Steps: s.steps}
-	switch {
-	case !s.rest && contradictory:
-		return res, against
-	case !s.rest:
-		return res, Verdict{Outcome: NotConverging}
+	if !s.rest || !w.judge(&res) {
+		return Result{Points: s.at, Steps: s.steps}, unsettled(against, contradictory)
 	}
-	w.judge(&res)
 	if p.Start == nil {
 		res.Mirrors = mirrors(&p, s.at)
 	}
@@ -57,13 +53,25 @@ func (r *Result) names(readings []int) bool {
 	return len(r.Suspects) == 1 && slices.Contains(readings, r.Suspects[0])
 }
 
-// judge fills in the control of the readings, their groups and the suspects.
-func (w *network) judge(res *Result) {
+// unsettled is the verdict on a network that came to no rest: the contradiction, where there is one to blame.
+func unsettled(against Verdict, contradictory bool) Verdict {
+	if contradictory {
+		return against
+	}
+	return Verdict{Outcome: NotConverging}
+}
+
+// judge fills in the control of the readings, their groups and the suspects, if the numbers allow it.
+func (w *network) judge(res *Result) bool {
 	r := w.control(res)
+	if r == nil {
+		return false
+	}
 	res.Groups, res.Equal = groups(r, res.Controlled)
 	if res.Suspects = suspects(res.Standardised); len(res.Suspects) > 0 {
 		res.Rest = w.without(res.Suspects[0], res.Points)
 	}
+	return true
 }
 
 // holdsNearby tells whether the readings fix the points a little aside of a start at which they do not. A start may be

@@ -70,16 +70,3 @@ func solve(l [][]float64, b []float64) []float64 {
 	}
 	return x
 }
-
-// inverse gives the inverse of L L', the cofactor matrix of the unknowns.
-func inverse(l [][]float64) [][]float64 {
-	n := len(l)
-	out := make([][]float64, n)
-	unit := make([]float64, n)
-	for i := range out {
-		unit[i] = 1
-		out[i] = solve(l, unit)
-		unit[i] = 0
-	}
-	return out
-}

@@ -13,9 +13,13 @@ const (
 )
 
 // control fills in what the residuals say about each reading and gives their cofactor matrix in units of sigma:
-// R = I - A N^-1 A', the diagonal of which are the redundancy numbers.
+// R = I - A N^-1 A', the diagonal of which are the redundancy numbers. nil: the standard deviations differ so much that
+// the normal matrix is lost in rounding.
 func (w *network) control(res *Result) [][]float64 {
 	r := w.residualCofactors(res.Points)
+	if r == nil {
+		return nil
+	}
 	m := len(w.obs)
 	res.Residuals, res.Standardised = make([]float64, m), make([]float64, m)
 	res.Redundancy, res.ClosingErrors = make([]float64, m), make([]float64, m)
@@ -39,31 +43,50 @@ func (w *network) control(res *Result) [][]float64 {
 	return r
 }
 
-// residualCofactors is I - A N^-1 A', rows divided by their standard deviations.
+// residualCofactors is I - A N^-1 A', rows divided by their standard deviations, as I - QQ' with an orthonormal basis Q of
+// the columns of A: where points are held weakly the normal matrix has lost the digits that small redundancies need.
 func (w *network) residualCofactors(at []Point) [][]float64 {
-	rows := w.rows(at, true)
-	l, ok := factor(normal(rows, w.unknowns))
-	if !ok {
-		panic("lsq: normal matrix singular after its rank was found full")
+	q := w.columnBasis(at)
+	if q == nil {
+		return nil
 	}
-	q := inverse(l)
-	r := square(len(rows))
-	for i := range rows {
-		qi := timesRow(q, &rows[i])
-		for j := range rows {
-			r[i][j] = -rows[j].dot(qi)
+	r := square(len(w.obs))
+	for i := range r {
+		r[i][i] = 1
+	}
+	for _, c := range q {
+		for i := range r {
+			subtract(r[i], c, c[i])
 		}
-		r[i][i]++
 	}
 	return r
 }
 
-func timesRow(q [][]float64, r *row) []float64 {
-	x := make([]float64, len(q))
-	for i := range x {
-		x[i] = r.dot(q[i])
+// columnBasis is Gram-Schmidt on the columns of the weighted design matrix, each orthogonalised twice, which makes them
+// orthogonal to the last digits ("twice is enough", Kahan and Parlett, from memory). nil: a column is lost in rounding.
+func (w *network) columnBasis(at []Point) [][]float64 {
+	q := make([][]float64, w.unknowns)
+	for u := range q {
+		q[u] = make([]float64, len(w.obs))
 	}
-	return x
+	for i, r := range w.rows(at, true) {
+		for k := 0; k < r.n; k++ {
+			q[r.col[k]][i] = r.val[k]
+		}
+	}
+	for u, c := range q {
+		normalise(c)
+		for range 2 {
+			for _, d := range q[:u] {
+				subtract(c, d, dotPrefix(c, d, len(c)))
+			}
+		}
+		if !(dotPrefix(c, c, len(c)) >= leastPivot) {
+			return nil
+		}
+		normalise(c)
+	}
+	return q
 }
 
 // groups collects the controlled readings whose residuals are fully correlated. Full correlation is transitive, so that

@@ -9,8 +9,8 @@
 //     so that a counter-clockwise outline has a positive area.
 //   - Deterministic: no clock, no random source, no map order; every search has a budget in steps.
 //   - Same bytes on every machine: each product is converted (float64) before it is added, which forbids the compiler
-//     to fuse the two (Go specification, "Floating-point operators"), and of package math only Sqrt, Abs, Floor, Inf
-//     and IsNaN are used, which are exact everywhere.
+//     to fuse the two (Go specification, "Floating-point operators"), and of package math only Sqrt, Abs, Floor, Inf,
+//     IsInf and IsNaN are used, which are exact everywhere.
 //   - What the readings do not control is said so (Controlled, Mirrors, a Verdict), never shown as zero error.
 //
 // The method is the adjustment of observations in every surveying textbook: v = A x - l, N = A'PA, and for the control

@@ -18,7 +18,7 @@ func (b *builder) completed(p *Problem) []Point {
 		at, held, _ := p.datum(p.oriented(b.guess(p, v)))
 		s := newNetwork(p.Observations, len(at), held).settle(at, guessBudget)
 		f := p.Outline.faults(s.at)
-		if v == 0 || s.cost < best.cost/2-1 || s.cost <= 2*best.cost+1 && f < bestFaults {
+		if v == 0 || s.cost < float64(best.cost/2)-1 || s.cost <= float64(2*best.cost)+1 && f < bestFaults {
 			best, bestFaults = s, f
 		}
 	}
@@ -55,7 +55,7 @@ func (b *builder) onRing(q, v int) Point {
 	} else if len(o.Turns) > 0 && o.Turns[q].sign()*o.Sense.sign() < 0 {
 		r = 0.5
 	}
-	r *= 1 - float64((q*(v+1))%5*v)/60
+	r *= 1 - float64((q*(v+1)%5)*v)/60
 	return Point{float64(r * c.X), float64(r * c.Y * float64(b.outline.Sense.sign()))}
 }
 

@@ -130,7 +130,7 @@ func (w *network) gains(at []Point, free [][]float64) []gained {
 		for j := i + 1; j < len(at); j++ {
 			g := w.gain(at, free, i, j)
 			if g > stillTolerance && !measured[Pair{i, j}] {
-				list = append(list, gained{Pair{i, j}, int64(math.Floor(g*1e6 + 0.5))})
+				list = append(list, gained{Pair{i, j}, millionths(g)})
 			}
 		}
 	}
@@ -145,7 +145,7 @@ func (w *network) enough(at []Point, free [][]float64, pairs []Pair) (list []Pai
 	for len(free) > 0 {
 		best, most := Pair{}, int64(0)
 		for _, p := range pairs {
-			if g := int64(math.Floor(w.gain(at, free, p.From, p.To)*1e6 + 0.5)); g > most {
+			if g := millionths(w.gain(at, free, p.From, p.To)); g > most {
 				best, most = p, g
 			}
 		}

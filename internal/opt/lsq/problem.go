@@ -101,9 +101,9 @@ func (p *Problem) malformed() (bad []int, sound bool) {
 
 func (o Observation) wellFormed() bool {
 	switch {
-	case o.From < 0 || o.To < 0 || o.From == o.To:
+	case !numbered(o.From) || !numbered(o.To) || o.From == o.To:
 		return false
-	case !finite(o.Value) || !finite(o.Sigma) || o.Sigma <= 0:
+	case !finite(o.Value) || !finite(o.Sigma) || o.Sigma < 1/reach:
 		return false
 	case o.Kind == Distance:
 		return o.Value > 0
@@ -111,13 +111,22 @@ func (o Observation) wellFormed() bool {
 	return o.Kind == OffsetX || o.Kind == OffsetY
 }
 
+func (o Outline) sound() bool {
+	for _, t := range o.Turns {
+		if t < AnyTurn || t > Right {
+			return false
+		}
+	}
+	return o.Corners >= 0 && (len(o.Turns) == 0 || len(o.Turns) == o.Corners)
+}
+
 // frameSound checks all that is not an observation: at least two points, a start for each or for none, real numbers.
 func (p *Problem) frameSound() bool {
 	n := p.points()
-	if n < 2 || p.Start != nil && len(p.Start) != n {
+	if n < 2 || n > mostPoints || p.Start != nil && len(p.Start) != n {
 		return false
 	}
-	if t := len(p.Outline.Turns); t != 0 && t != p.Outline.Corners {
+	if !p.Outline.sound() {
 		return false
 	}
 	for _, s := range p.Start {
@@ -126,12 +135,21 @@ func (p *Problem) frameSound() bool {
 		}
 	}
 	for _, h := range p.Fixed {
-		if h.Point < 0 || h.Axis != X && h.Axis != Y || !finite(h.Value) {
+		if !numbered(h.Point) || h.Axis != X && h.Axis != Y || !finite(h.Value) {
 			return false
 		}
 	}
 	return true
 }
 
-// finite is also a bound: beyond it squares overflow.
-func finite(v float64) bool { return !math.IsNaN(v) && math.Abs(v) < 1e100 }
+const (
+	// reach bounds all numbers, and 1/reach standard deviations from below, so that no square of them overflows or is
+	// lost: in millimeters a thousand kilometers and a millionth of a nanometer.
+	reach = 1e9
+	// mostPoints keeps the dense matrices within memory; a building's survey has some hundred.
+	mostPoints = 1000
+)
+
+func finite(v float64) bool { return !math.IsNaN(v) && math.Abs(v) <= reach }
+
+func numbered(point int) bool { return point >= 0 && point < mostPoints }

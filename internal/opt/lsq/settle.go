@@ -10,8 +10,9 @@ const (
 	// is 1e-7 mm, far below any reading, and a hundred thousand times the rounding of a float64.
 	restTolerance = 1e-11
 
-	// Levenberg's damping, in parts of the diagonal of the normal matrix: where it sets in, where it is let go again,
-	// and where a step has become so short that nothing is gained any more.
+	// Levenberg's damping, in parts of the greatest diagonal element of the normal matrix: where it sets in, where it is
+	// let go again, and where a step has become so short that nothing is gained any more. Not in parts of each element,
+	// after Marquardt: a start that lies nearly in line would then be thrown far aside.
 	dampStart = 1e-4
 	dampLeast = 1e-7
 	dampMost  = 1e12
@@ -28,8 +29,8 @@ type settled struct {
 	rest  bool // came to rest within the budget
 }
 
-// settle brings the points to the least weighted sum of squares near them: Gauss-Newton, and damped after Levenberg and
-// Marquardt where a full step would make it worse or the normal matrix is singular.
+// settle brings the points to the least weighted sum of squares near them: Gauss-Newton, and damped after Levenberg
+// where a full step would make it worse or the normal matrix is singular.
 func (w *network) settle(at []Point, budget int) settled {
 	s := settled{at: at, cost: cost(w.obs, at)}
 	size := extent(at)
@@ -66,14 +67,14 @@ func softer(damp float64) float64 {
 	return damp / 10
 }
 
-// step solves (N + damp diag N) dx = A'P (measured - computed).
+// step solves (N + damp max(N) I) dx = A'P (measured - computed).
 func (w *network) step(at []Point, damp float64) ([]float64, bool) {
 	rows := w.rows(at, true)
 	n := normal(rows, w.unknowns)
 	if damp > 0 {
-		floor := largestDiagonal(n) * leastPivot
+		much := float64(damp * largestDiagonal(n))
 		for i := range n {
-			n[i][i] += float64(damp*n[i][i]) + floor
+			n[i][i] += much
 		}
 	}
 	l, ok := factor(n)

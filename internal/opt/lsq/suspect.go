@@ -29,21 +29,23 @@ func suspects(w []float64) (list []int) {
 			list = append(list, i)
 		}
 	}
-	sort.SliceStable(list, func(a, b int) bool { return rounded(w[list[a]]) > rounded(w[list[b]]) })
+	sort.SliceStable(list, func(a, b int) bool { return millionths(w[list[a]]) > millionths(w[list[b]]) })
 	return list
 }
 
 // lnOddsToName is the natural logarithm of oddsToName.
 const lnOddsToName = 2.995732273553991
 
-// rounded keeps rounding noise from deciding the order of equal residuals.
-func rounded(v float64) float64 { return math.Floor(math.Abs(v)*1e6 + 0.5) }
+// millionths keeps rounding noise from deciding the order of equals. Sizes over 9e12 count as equal.
+func millionths(v float64) int64 {
+	return int64(math.Floor(float64(min(math.Abs(v), 9e12)*1e6) + 0.5))
+}
 
 // worstOf is the reading with the greatest standardised residual, the first of equals, -1 when none is controlled.
 func worstOf(w []float64) int {
 	worst := -1
 	for i, v := range w {
-		if v != 0 && (worst < 0 || rounded(v) > rounded(w[worst])) {
+		if v != 0 && (worst < 0 || millionths(v) > millionths(w[worst])) {
 			worst = i
 		}
 	}
@@ -60,7 +62,9 @@ func (w *network) without(left int, at []Point) *Rest {
 		return rest // what remains does not hold together by itself: nothing can be said of it
 	}
 	res := Result{Points: s.at}
-	other.control(&res)
+	if other.control(&res) == nil {
+		return rest
+	}
 	rest.Points = s.at
 	rest.Agree = rest.Freedom > 0 && suspects(res.Standardised) == nil
 	if rest.Worst = worstOf(res.Standardised); rest.Worst >= left {
