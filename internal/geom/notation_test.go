@@ -5,7 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"testing"
+
+	"pgregory.net/rapid"
 
 	"dryfit/internal/unit"
 )
@@ -13,7 +14,7 @@ import (
 // A region in one line: vertices "x y" in counts, joined by ", "; the label of the edge that leaves a vertex after a colon;
 // rings joined by " / ". As in "0 0:1, 4 0:2, 4 3:3, 0 3:4 / 1 1, 1 2, 2 2, 2 1".
 
-func parse(t testing.TB, text string) Region {
+func parse(t rapid.TB, text string) Region {
 	t.Helper()
 	var g Region
 	for _, ring := range strings.Split(text, "/") {
@@ -29,7 +30,7 @@ func parse(t testing.TB, text string) Region {
 	return g
 }
 
-func parseVertex(t testing.TB, text string) Vertex {
+func parseVertex(t rapid.TB, text string) Vertex {
 	t.Helper()
 	at, label, _ := strings.Cut(strings.TrimSpace(text), ":")
 	xy := strings.Fields(at)
@@ -39,7 +40,7 @@ func parseVertex(t testing.TB, text string) Vertex {
 	return Vertex{Point{number(t, xy[0]), number(t, xy[1])}, Label(number(t, "0"+label))}
 }
 
-func number(t testing.TB, text string) unit.Length {
+func number(t rapid.TB, text string) unit.Length {
 	t.Helper()
 	n, err := strconv.ParseInt(text, 10, 64)
 	if err != nil {
@@ -49,7 +50,7 @@ func number(t testing.TB, text string) unit.Length {
 }
 
 // mm reads the notation in whole millimetres.
-func mm(t testing.TB, text string) Region {
+func mm(t rapid.TB, text string) Region {
 	t.Helper()
 	return parse(t, text).moved(func(p Point) Point { return Point{p.X * unit.Millimetre, p.Y * unit.Millimetre} })
 }
@@ -84,7 +85,7 @@ func showVertex(v Vertex) string {
 func pt(x, y unit.Length) Point { return Point{x, y} }
 
 // rectOf reads "x0 y0 x1 y1".
-func rectOf(t testing.TB, text string) Rect {
+func rectOf(t rapid.TB, text string) Rect {
 	t.Helper()
 	f := strings.Fields(text)
 	return Rect{pt(number(t, f[0]), number(t, f[1])), pt(number(t, f[2]), number(t, f[3]))}

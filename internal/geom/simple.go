@@ -1,7 +1,7 @@
 package geom
 
 // Simple reports whether no two edges of the ring cross or touch but neighbors at their common vertex. If not, i < j
-// are the first two edges that do; an edge of no length is reported with the one after it.
+// are the first two edges that do. An edge of no length clashes with its neighbors.
 func (r Ring) Simple() (ok bool, i, j int) {
 	n := len(r)
 	for i := range n {
