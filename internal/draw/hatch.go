@@ -8,13 +8,13 @@ import "sort"
 const (
 	hatchPitch Um = 2_800 // along an axis; 2 mm between lines at 45 degrees
 	dotPitch   Um = 2_000
-	dotLength  Um = 250
+	dotLength  Um = 300
 )
 
 // HatchPen is the pen of the lines that Segments returns.
 func HatchPen(h Hatch) Pen {
 	if h == Dots {
-		return Pen{Width: dotLength, Color: Gray}
+		return Pen{Width: dotLength}
 	}
 	return Pen{Width: Fine, Color: Gray}
 }

@@ -65,6 +65,7 @@ func (e *encoder) page(p draw.Page) {
 	e.h = p.H
 	e.AddPageFormat("P", fpdf.SizeType{Wd: mm(p.W), Ht: mm(p.H)})
 	if p.Title != "" {
+		e.SetFont(family, "", 1) // the library writes a bookmark in Unicode only while such a font is current
 		e.Bookmark(typeset.Clean(p.Title), 0, 0)
 	}
 	e.items(p.Items)

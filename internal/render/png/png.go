@@ -10,7 +10,6 @@ import (
 	"image"
 	"image/color"
 	"image/draw"
-	stdpng "image/png"
 	"io"
 
 	page "dryfit/internal/draw"
@@ -27,7 +26,12 @@ func Write(w io.Writer, p page.Page, dpi int) error {
 	if err != nil {
 		return err
 	}
-	return stdpng.Encode(w, img)
+	data, err := encode(img, dpi)
+	if err != nil {
+		return err
+	}
+	_, err = w.Write(data)
+	return err
 }
 
 // Paint gives the picture itself.

@@ -37,19 +37,8 @@ func (c *canvas) circle(k page.Circle) {
 	if k.Fill.On {
 		c.fill(outline{disc(at, r)}, k.Fill.Color)
 	}
-	c.stroke(roundLine(at, r), true, k.Pen)
+	c.strokeCircle(at, r, k.Pen)
 	c.hatch(k.Fill.Hatch, k.HatchLines())
-}
-
-// roundLine is the line of a circle for the pen: at 300 dpi its 96 corners lie within a quarter pixel of a circle of 40 mm.
-func roundLine(at pt, r float64) []pt {
-	const corners = 96
-	ring := make([]pt, corners)
-	for i := range ring {
-		sin, cos := math.Sincos(2 * math.Pi * float64(i) / corners)
-		ring[i] = pt{at.x + r*cos, at.y + r*sin}
-	}
-	return ring
 }
 
 func (c *canvas) text(t page.Text) {

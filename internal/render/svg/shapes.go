@@ -61,6 +61,9 @@ func (e *encoder) rings(p draw.Path) string {
 }
 
 func (e *encoder) text(t draw.Text) {
+	if typeset.Clean(t.Body) == "" || t.Size <= 0 {
+		return
+	}
 	e.put("<text%s x=\"%s\" y=\"%s\" font-size=\"%s\"", names("", t.Class), mm(t.At.X), e.y(t.At.Y), mm(typeset.Em(t.Size, t.Bold)))
 	if t.Anchor != draw.Start {
 		e.put(` text-anchor="%s"`, [...]string{"start", "middle", "end"}[t.Anchor])

@@ -53,8 +53,8 @@ func (e *encoder) head() {
 		size = ""
 	}
 	e.put(`<svg xmlns="http://www.w3.org/2000/svg"%s viewBox="0 0 %s %s" role="img"`, size, w, h)
-	// Kerning and ligatures are off because the measured widths know neither.
-	e.put(" font-family=\"'%s', sans-serif\" font-kerning=\"none\" style=\"font-variant-ligatures:none\"", typeset.Family)
+	// Kerning and ligatures are off because the measured widths know neither; spaces count, since they are measured.
+	e.put(" font-family=\"'%s', sans-serif\" style=\"font-kerning:none;font-variant-ligatures:none\" xml:space=\"preserve\"", typeset.Family)
 	e.put(" fill=\"none\" stroke-linejoin=\"round\">\n")
 	e.title(e.page.Title)
 	if e.opt.Embed {
