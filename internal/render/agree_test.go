@@ -52,6 +52,9 @@ func TestSVGAgreesWithPDF(t *testing.T) {
 }
 
 func samePath(t *testing.T, i int, a, b pdfread.Path) {
+	if a.Op == "f*" {
+		a.Width = 0 // the pen that PDF holds is not used
+	}
 	if len(a.Lines) != len(b.Lines) || math.Abs(a.Width-b.Width) > 0.01 {
 		t.Fatalf("path %d: %v in PDF, %v in SVG", i, a, b)
 	}
