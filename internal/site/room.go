@@ -15,6 +15,7 @@ package site
 
 import (
 	"dryfit/internal/diag"
+	"dryfit/internal/document"
 	"dryfit/internal/geom"
 	"dryfit/internal/unit"
 )
@@ -28,6 +29,8 @@ type Room struct {
 	FinishedRule  string // in words: "the highest point of the finished floor, at corner B"
 	Faces         []Face // walls in document order, then the floor, then faces of openings
 	Frame         FloorFrame
+
+	tapedTo document.Surface // what a place along a wall counts from unless it says otherwise
 }
 
 // Survey is the adjusted outline of the floor.
@@ -133,6 +136,8 @@ type Face struct {
 	LeftCorner, RightCorner         string // of a wall
 	// SlopeFall is the outward fall of a sill.
 	SlopeFall unit.Ratio
+
+	shape elevation // of a wall; other faces have only the ends that places count from
 }
 
 // EdgeKind is what bounds a face.

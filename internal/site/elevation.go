@@ -1,0 +1,172 @@
+package site
+
+import (
+	"dryfit/internal/diag"
+	"dryfit/internal/document"
+	"dryfit/internal/geom"
+	"dryfit/internal/unit"
+)
+
+// elevation is the shape of one wall in its face's frame: x from the left end of its board at the level line, y from the level line.
+// The sides lean as the neighbors' faces do. What the wall itself leans changes lengths on it by less than 0.001 in in 8 ft and is left out.
+type elevation struct {
+	width                 unit.Length // of the board at the level line
+	leanLeft, leanRight   unit.Length // how far right the sides have moved over their heights
+	tallLeft, tallRight   unit.Length // the heights that the leans are over
+	floor, ceiling        []geom.Point
+	cornerLeft, cornerEnd [3]unit.Length // x of the corners on each surface, at the level line
+}
+
+// left and right are where the sides are at a height.
+func (e elevation) left(y unit.Length) unit.Length { return lean(e.leanLeft, e.tallLeft, y) }
+func (e elevation) right(y unit.Length) unit.Length {
+	return e.width + lean(e.leanRight, e.tallRight, y)
+}
+
+func lean(by, over, y unit.Length) unit.Length {
+	if over <= 0 {
+		return 0
+	}
+	return by.MulDiv(int64(y), int64(over))
+}
+
+// elevation solves the shape of wall i. ok is false where the floor or the ceiling is not known.
+func (s *solver) elevation(i int) (e elevation, ok bool) {
+	w := s.walls[i]
+	plateL, plateR := s.ends(i, document.Plate)
+	topL, topR := s.ends(i, document.Ceiling)
+	a := newAxis(plateL, plateR)
+	lv, rv := s.levels[w.left], s.levels[w.right]
+	e.leanLeft, e.tallLeft = a.x(topL), lv.down+lv.up
+	e.leanRight, e.tallRight = a.x(topR)-a.length, rv.down+rv.up
+	start := lean(e.leanLeft, e.tallLeft, lv.down)
+	e.width = a.length + lean(e.leanRight, e.tallRight, rv.down) - start
+	for _, to := range []document.Surface{document.Stud, document.Board, document.TileFace} {
+		e.cornerLeft[to] = a.x(s.point(w.left, to, document.LevelLine)) - start
+		e.cornerEnd[to] = a.x(s.point(w.right, to, document.LevelLine)) - start
+	}
+	s.plumb(i, &e)
+	return e, s.lines(i, &e)
+}
+
+// ends are the corners of wall i's board at a height.
+func (s *solver) ends(i int, h document.Height) (left, right geom.Point) {
+	d := s.surface(document.Board, h)
+	_, left = s.at(s.walls[i].left, d)
+	right, _ = s.at(s.walls[i].right, d)
+	return left, right
+}
+
+// lines draws the bare floor and the ceiling along the wall, from its left side to its right.
+func (s *solver) lines(i int, e *elevation) bool {
+	w := s.walls[i]
+	l, r := s.levels[w.left], s.levels[w.right]
+	down := s.stations(w, e, w.doc.FloorLine, l.down, l.hasDown, r.down, r.hasDown)
+	up := s.stations(w, e, w.doc.CeilingLine, l.up, l.hasUp, r.up, r.hasUp)
+	if len(down) == 0 {
+		s.missing(w, "floor-unknown", "where the floor is along {0} is not known", "down")
+	}
+	if len(up) == 0 {
+		s.missing(w, "ceiling-unknown", "where the ceiling is along {0} is not known", "up")
+	}
+	if len(down) == 0 || len(up) == 0 {
+		return false
+	}
+	e.floor, e.ceiling = e.polyline(down, -1), e.polyline(up, 1)
+	return s.upright(w, e)
+}
+
+func (s *solver) missing(w wall, code, text, key string) {
+	s.list.Add(diag.Stop, code, w.doc.At, text, "measure from the level line at corner {1} and write it under level line > {2}", diag.T(w.name), diag.T(s.cornerName(w.left)), diag.T(key))
+}
+
+// stations merges what is read at the corners with what is read along the wall, whose places count from its left corner. A corner
+// without a reading is taken level with the nearest station.
+func (s *solver) stations(w wall, e *elevation, along []document.Station, left unit.Length, hasLeft bool, right unit.Length, hasRight bool) []document.Station {
+	var out []document.Station
+	from := e.cornerLeft[s.doc.Survey.Touches.Or(document.Stud)]
+	first, last := unit.Length(0), e.width
+	if hasLeft {
+		out = append(out, document.Station{X: first, Value: left})
+	}
+	for _, p := range along {
+		x := p.X + from
+		if (x > first || !hasLeft) && (x < last || !hasRight) {
+			out = append(out, document.Station{X: min(max(x, first), last), Value: p.Value})
+		}
+	}
+	if hasRight {
+		out = append(out, document.Station{X: last, Value: right})
+	}
+	return s.closed(w, out, last)
+}
+
+// closed carries the first and the last station level to the ends of the wall.
+func (s *solver) closed(w wall, list []document.Station, last unit.Length) []document.Station {
+	if len(list) == 0 {
+		return nil
+	}
+	open := func(corner int) {
+		s.list.Add(diag.Unchecked, "level-unread", w.doc.At, "not read at corner {0} from the level line: {1} is taken level to there", "measure up and down from the level line at corner {0}",
+			diag.T(s.cornerName(corner)), diag.T(w.name))
+	}
+	if list[0].X > 0 {
+		list = append([]document.Station{{X: 0, Value: list[0].Value}}, list...)
+		open(w.left)
+	}
+	if end := list[len(list)-1]; end.X < last {
+		list = append(list, document.Station{X: last, Value: end.Value})
+		open(w.right)
+	}
+	return list
+}
+
+// polyline turns stations into points; its ends lie on the leaning sides.
+func (e elevation) polyline(list []document.Station, sign unit.Length) []geom.Point {
+	out := make([]geom.Point, 0, len(list))
+	for k, p := range list {
+		at := geom.Point{X: p.X, Y: sign * p.Value}
+		switch k {
+		case 0:
+			at.X = e.left(at.Y)
+		case len(list) - 1:
+			at.X = e.right(at.Y)
+		}
+		out = append(out, at)
+	}
+	return out
+}
+
+// upright checks that the wall has a width and that the ceiling is over the floor.
+func (s *solver) upright(w wall, e *elevation) bool {
+	_, top := bounds(e.floor)
+	low, _ := bounds(e.ceiling)
+	if e.width > 0 && low > top {
+		return true
+	}
+	s.list.Add(diag.Stop, "wall-empty", w.doc.At, "{0} has no width or no height", "look at its readings, and at those from the level line", diag.T(w.name))
+	return false
+}
+
+// bounds returns the lowest and the highest y of a line.
+func bounds(line []geom.Point) (low, high unit.Length) {
+	low, high = line[0].Y, line[0].Y
+	for _, p := range line {
+		low, high = min(low, p.Y), max(high, p.Y)
+	}
+	return low, high
+}
+
+// heightAt is the y of a line at x.
+func heightAt(line []geom.Point, x unit.Length) unit.Length {
+	for k := 1; k < len(line); k++ {
+		a, b := line[k-1], line[k]
+		if x <= b.X || k == len(line)-1 {
+			if b.X == a.X {
+				return max(a.Y, b.Y)
+			}
+			return a.Y + (b.Y-a.Y).MulDiv(int64(x-a.X), int64(b.X-a.X))
+		}
+	}
+	return line[0].Y
+}

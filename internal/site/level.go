@@ -1,0 +1,85 @@
+package site
+
+import (
+	"dryfit/internal/document"
+	"dryfit/internal/unit"
+)
+
+// level is what the level line says at one corner: down to the bare floor, up to the ceiling.
+type level struct {
+	down, up       unit.Length
+	hasDown, hasUp bool
+}
+
+func (l level) known() bool { return l.hasDown && l.hasUp && l.down+l.up > 0 }
+
+// readLevels collects the readings from the level line. Where one is missing, a wall's height at that corner gives it.
+func (s *solver) readLevels() {
+	for c, name := range s.doc.Survey.Corners {
+		var l level
+		if v, ok := findCorner(s.doc.Survey.Down, name.Text); ok {
+			l.down, l.hasDown = v.V, true
+		}
+		if v, ok := findCorner(s.doc.Survey.Up, name.Text); ok {
+			l.up, l.hasUp = v.V, true
+		}
+		for _, w := range s.walls {
+			if w.left == c || w.right == c {
+				l.complete(w.doc.Heights, name.Text)
+			}
+		}
+		s.levels = append(s.levels, l)
+	}
+}
+
+func (l *level) complete(heights []document.AtCorner, corner string) {
+	h, ok := findCorner(heights, corner)
+	switch {
+	case ok && l.hasDown && !l.hasUp:
+		l.up, l.hasUp = h.V-l.down, true
+	case ok && l.hasUp && !l.hasDown:
+		l.down, l.hasDown = h.V-l.up, true
+	}
+}
+
+// finishAt is the height of the finished floor over a bare floor.
+func (s *solver) finishAt(bare unit.Length) unit.Length {
+	return bare + s.floor.board + s.floor.finish()
+}
+
+// finishedFloor settles what "above finished floor" counts from, by one rule for the whole room.
+func (s *solver) finishedFloor() {
+	f := s.doc.Survey.Finished
+	switch f.Rule {
+	case document.BelowLevel:
+		s.out.FinishedFloor, s.out.FinishedKnown = -f.Below, true
+		s.out.FinishedRule = "the height written below the level line"
+	case document.AtNamedCorner:
+		if c := s.cornerIndex(f.Corner); c >= 0 && s.levels[c].hasDown {
+			s.out.FinishedFloor, s.out.FinishedKnown = s.finishAt(-s.levels[c].down), true
+			s.out.FinishedRule = "the finished floor at corner " + f.Corner
+		}
+	default:
+		s.highestFloor()
+	}
+}
+
+// highestFloor takes the highest point of the finished floor that was read: at the corners and along the walls.
+func (s *solver) highestFloor() {
+	take := func(down unit.Length, where string) {
+		if y := s.finishAt(-down); !s.out.FinishedKnown || y > s.out.FinishedFloor {
+			s.out.FinishedFloor, s.out.FinishedKnown = y, true
+			s.out.FinishedRule = "the highest point of the finished floor, " + where
+		}
+	}
+	for c, l := range s.levels {
+		if l.hasDown {
+			take(l.down, "at corner "+s.cornerName(c))
+		}
+	}
+	for _, w := range s.walls {
+		for _, p := range w.doc.FloorLine {
+			take(p.Value, "along "+w.name)
+		}
+	}
+}
