@@ -7,7 +7,7 @@ import (
 	"dryfit/internal/unit"
 )
 
-func readFile(t *testing.T, name string) []byte {
+func readFile(t testing.TB, name string) []byte {
 	t.Helper()
 	src, err := os.ReadFile(name)
 	if err != nil {

@@ -25,7 +25,7 @@ var (
 	tileDeep = span{say: "the thickness of a tile", least: unit.Millimetre, most: 100 * unit.Millimetre}
 	joint    = span{say: "the width of a joint", least: 0, most: 50 * unit.Millimetre}
 	fine     = span{say: "a small length", least: 0, most: 100 * unit.Millimetre}
-	mark     = span{say: "a mark of a tape", least: 1, most: 50 * unit.Millimetre}
+	mark     = span{say: "a mark of a tape", least: 0, most: 50 * unit.Millimetre, above: true}
 	bore     = span{say: "a diameter over 0", least: 0, most: 600 * unit.Millimetre, above: true}
 )
 
@@ -143,7 +143,7 @@ func (r *reader) side(n *text.Node, typed string, s span) Value[unit.Length] {
 // trailingUnit returns the unit word at the end of a typed length, or "".
 func trailingUnit(typed string) string {
 	typed = strings.TrimSpace(typed)
-	if strings.EqualFold(typed, "unknown") {
+	if strings.TrimFunc(typed, notDigit) == "" {
 		return ""
 	}
 	return typed[len(strings.TrimRightFunc(typed, notDigit)):]

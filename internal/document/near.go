@@ -4,9 +4,10 @@ import "strings"
 
 // nearest returns the candidate that a mistyped word most likely stands for, or "" where none is near. The
 // distance counts single letters added, left out, changed or swapped with their neighbor (Damerau 1964; the
-// restricted form, also called optimal string alignment). Of equally near ones the first is taken.
+// restricted form, also called optimal string alignment). A third of the letters may be wrong, so a word of one
+// letter is near to none. Of equally near ones the first is taken.
 func nearest(word string, candidates []string) string {
-	best, least := "", 1+len([]rune(word))/3
+	best, least := "", (len([]rune(word))+1)/3
 	for _, c := range candidates {
 		d := distance(fold(word), fold(c))
 		if d == 0 || d <= least && (best == "" || d < least) {

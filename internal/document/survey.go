@@ -73,7 +73,9 @@ func namesIn(n *text.Node) []Name {
 			end = len(rest)
 		}
 		at := n.At
-		at.Column = column
+		if n.AsIs {
+			at.Column = column
+		}
 		names = append(names, Name{rest[:end], at})
 		column, rest = column+utf8.RuneCountInString(rest[:end]), rest[end:]
 	}

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io"
 	"strings"
+	"unicode/utf8"
 
 	"go.yaml.in/yaml/v4"
 
@@ -31,7 +32,7 @@ func Parse(src []byte) (*Node, diag.List) {
 	if tree == nil || len(tree.Content) == 0 {
 		return root, found
 	}
-	b := &builder{found: &found}
+	b := &builder{lines: lines, found: &found}
 	return b.node(tree.Content[0], "", 0), found
 }
 
@@ -75,6 +76,7 @@ func second(loader *yaml.Loader, first *yaml.Node, lines []string, found *diag.L
 }
 
 type builder struct {
+	lines []string
 	found *diag.List
 	deep  bool
 }
@@ -93,6 +95,9 @@ func (b *builder) node(y *yaml.Node, path string, depth int) *Node {
 		return n
 	}
 	b.plain(y, n.At)
+	if y.Kind == yaml.AliasNode && y.Alias.Kind == yaml.ScalarNode {
+		y = y.Alias
+	}
 	switch y.Kind {
 	case yaml.ScalarNode:
 		b.scalar(y, n)
@@ -123,10 +128,27 @@ func (b *builder) plain(y *yaml.Node, at diag.Place) {
 func (b *builder) scalar(y *yaml.Node, n *Node) {
 	n.Text = y.Value
 	n.Quoted = y.Style&(yaml.SingleQuotedStyle|yaml.DoubleQuotedStyle) != 0
+	n.AsIs = strings.HasPrefix(b.from(y.Line, y.Column, n.Quoted), y.Value)
 	n.Kind = Scalar
 	if !n.Quoted && (y.Value == "" || y.Value == "~" || y.Value == "null") {
 		n.Kind, n.Text = Empty, ""
 	}
+}
+
+// from returns the rest of a line from a column on, one further for a quote mark.
+func (b *builder) from(line, column int, quoted bool) string {
+	if quoted {
+		column++
+	}
+	if line < 1 || line > len(b.lines) {
+		return ""
+	}
+	rest := b.lines[line-1]
+	for ; column > 1 && rest != ""; column-- {
+		_, width := utf8.DecodeRuneInString(rest)
+		rest = rest[width:]
+	}
+	return rest
 }
 
 func (b *builder) entries(y *yaml.Node, n *Node, path string, depth int) {

@@ -111,7 +111,7 @@ func (s *scanner) unit(bare System, term int) (*big.Rat, error) {
 	s.rest = strings.TrimPrefix(s.rest, "-")
 	s.space()
 	for _, u := range unitWords {
-		if strings.HasPrefix(s.rest, u.word) {
+		if strings.HasPrefix(s.rest, u.word) && !wordGoesOn(u.word, s.rest[len(u.word):]) {
 			s.rest = s.rest[len(u.word):]
 			return u.mm, nil
 		}
@@ -123,6 +123,12 @@ func (s *scanner) unit(bare System, term int) (*big.Rat, error) {
 		return inchMM, nil
 	}
 	return oneMM, nil
+}
+
+// wordGoesOn reports whether letters follow a unit word without a space: "inchs" is no unit.
+func wordGoesOn(word, rest string) bool {
+	letter := func(c byte) bool { return c >= 'a' && c <= 'z' }
+	return rest != "" && letter(rest[0]) && letter(word[len(word)-1])
 }
 
 func quote(s string) string {
