@@ -36,3 +36,18 @@ func BenchmarkNotOneByOne(b *testing.B) {
 	at := points(b, "0,0 90,4 41,70 -38,-44 150,-35 44,140")
 	benchmark(b, Problem{Observations: measured(at, "AB BC CA DE EF FD AD BE CF AE", 0.1)})
 }
+
+// Twenty sides and nothing else: what is missing.
+func BenchmarkTooFew(b *testing.B) {
+	at, turns := staircase(20, func() float64 { return 0 })
+	var obs []Observation
+	for i := range at {
+		obs = append(obs, Observation{Distance, i, (i + 1) % 20, length(at[i], at[(i+1)%20]), 0.05})
+	}
+	p := Problem{Observations: obs, Outline: Outline{20, CounterClockwise, turns}}
+	for b.Loop() {
+		if _, v := Adjust(p); v.Missing != 17 {
+			b.Fatal(v)
+		}
+	}
+}

@@ -10,6 +10,10 @@ const (
 	// alike is how near to 1 the correlation of two residuals counts as full: at 1e-4 their standardised values differ
 	// by chance by 0.014 at most (square root of 2 alike), so that neither can ever stand out against the other.
 	alike = 1e-4
+
+	// shift is by how many standard deviations a standardised residual must be off its mean to pass the critical value
+	// with a power of 80 %: 3.2905 + 0.8416. Baarda's delta0 of 4.13 (1968, from memory).
+	shift = 4.13
 )
 
 // control fills in what the residuals say about each reading and gives their cofactor matrix in units of sigma:
@@ -23,6 +27,7 @@ func (w *network) control(res *Result) [][]float64 {
 	m := len(w.obs)
 	res.Residuals, res.Standardised = make([]float64, m), make([]float64, m)
 	res.Redundancy, res.ClosingErrors = make([]float64, m), make([]float64, m)
+	res.Detectable = make([]float64, m)
 	res.Controlled = make([]bool, m)
 	res.Freedom = m - w.unknowns
 	sum := 0.0
@@ -35,6 +40,7 @@ func (w *network) control(res *Result) [][]float64 {
 			res.Controlled[i] = true
 			res.Standardised[i] = v / (o.Sigma * math.Sqrt(r[i][i]))
 			res.ClosingErrors[i] = v / r[i][i]
+			res.Detectable[i] = shift * o.Sigma / math.Sqrt(r[i][i])
 		}
 	}
 	if res.Freedom > 0 {

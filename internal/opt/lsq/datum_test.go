@@ -153,6 +153,15 @@ func TestFarStart(t *testing.T) {
 	}
 }
 
+// Four sides exact to 1e-9 and a diagonal known to 1e9: the shape hangs on digits that a float64 has not.
+func TestDrownedInRounding(t *testing.T) {
+	at := points(t, "0,0 70,0 72,90 -3,95")
+	obs := append(measured(at, "AB BC CD DA", 1e-9), measured(at, "AC", 1e9)...)
+	if res, v := Adjust(Problem{Start: at, Observations: obs}); v.Outcome != NotConverging || res.Residuals != nil {
+		t.Errorf("%+v", v)
+	}
+}
+
 func TestCostNeverRises(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		at, obs := drawRoom(t, 9)

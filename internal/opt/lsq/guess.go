@@ -21,6 +21,9 @@ func (b *builder) completed(p *Problem) []Point {
 		if v == 0 || s.cost < float64(best.cost/2)-1 || s.cost <= float64(2*best.cost)+1 && f < bestFaults {
 			best, bestFaults = s, f
 		}
+		if best.cost < 1 && bestFaults == 0 {
+			break // within one standard deviation of everything: no ring can do better
+		}
 	}
 	return best.at
 }

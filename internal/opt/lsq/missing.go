@@ -9,6 +9,18 @@ import (
 // right to about the rounding of a float64 over the square root of rankTolerance.
 const stillTolerance = 1e-6
 
+// gainStep is how much of a gain makes a pair better than another. The shape is not known yet when gains are compared, so
+// that finer differences mean nothing, and the order of the points decides.
+const gainStep = 0.05
+
+// graded is a gain in whole steps, 0 only for a distance that is fixed already.
+func graded(gain float64) int {
+	if gain <= stillTolerance {
+		return 0
+	}
+	return 1 + int(gain/gainStep)
+}
+
 // tooFew is the verdict for a network with free motions.
 func (w *network) tooFew(at []Point, free [][]float64, floating bool) Verdict {
 	v := Verdict{Outcome: TooFew, Missing: len(free)}
@@ -114,7 +126,7 @@ func (w *network) gain(at []Point, free [][]float64, i, j int) float64 {
 
 type gained struct {
 	pair Pair
-	gain int64 // in parts of a million, so that rounding does not decide the order
+	gain int // graded
 }
 
 // gains lists the pairs not measured yet whose distance would stop a motion, the greatest gain first.
@@ -128,9 +140,9 @@ func (w *network) gains(at []Point, free [][]float64) []gained {
 	var list []gained
 	for i := range at {
 		for j := i + 1; j < len(at); j++ {
-			g := w.gain(at, free, i, j)
-			if g > stillTolerance && !measured[Pair{i, j}] {
-				list = append(list, gained{Pair{i, j}, millionths(g)})
+			g := graded(w.gain(at, free, i, j))
+			if g > 0 && !measured[Pair{i, j}] {
+				list = append(list, gained{Pair{i, j}, g})
 			}
 		}
 	}
@@ -143,9 +155,9 @@ func pairOf(o Observation) Pair { return Pair{min(o.From, o.To), max(o.From, o.T
 // enough takes the pair of greatest gain, removes the motion that it stops, and goes on until none is left.
 func (w *network) enough(at []Point, free [][]float64, pairs []Pair) (list []Pair) {
 	for len(free) > 0 {
-		best, most := Pair{}, int64(0)
+		best, most := Pair{}, 0
 		for _, p := range pairs {
-			if g := millionths(w.gain(at, free, p.From, p.To)); g > most {
+			if g := graded(w.gain(at, free, p.From, p.To)); g > most {
 				best, most = p, g
 			}
 		}

@@ -33,6 +33,7 @@ func TestOneRedundancyCannotTell(t *testing.T) {
 	}
 	near(t, "residual of A-C", res.Residuals[4], -7.0/16/4, 0.002)
 	near(t, "closing error of A-C", res.ClosingErrors[4], -7.0/16, 0.002)
+	near(t, "what would show of A-C, 4.13 / 32 / sqrt(1/4)", res.Detectable[4], 4.13/32*2, 0.003)
 	if len(res.Suspects) != 6 || !res.Equal || len(res.Groups) != 1 {
 		t.Errorf("suspects %s, equal %v: want all six", pairs(obs, res.Suspects), res.Equal)
 	}
@@ -95,5 +96,6 @@ func TestTriangleHasNoControl(t *testing.T) {
 
 func TestOddsConstant(t *testing.T) {
 	near(t, "ln of the odds", lnOddsToName, math.Log(oddsToName), 1e-15)
+	near(t, "power at the shift", math.Erfc((critical-shift)/math.Sqrt2)/2, 0.8, 0.001)
 	near(t, "chance beyond the critical value", math.Erfc(critical/math.Sqrt2), 0.001, 0.00001)
 }

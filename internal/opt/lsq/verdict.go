@@ -53,6 +53,10 @@ type Result struct {
 	// measured (residual over redundancy number: exact to the first order). 0 where not Controlled.
 	ClosingErrors []float64
 
+	// Detectable is how large an error in the reading has to be to raise suspicion four times out of five. What agrees
+	// may still be wrong by less. 0 where not Controlled: then no error shows, however large.
+	Detectable []float64
+
 	Freedom int     // observations less unknowns
 	S0      float64 // standard deviation of unit weight found from the residuals; 0 when Freedom is 0
 
