@@ -58,6 +58,7 @@ func FuzzHalfPlane(f *testing.F) {
 // FuzzMeasures: nothing that measures or moves an outline panics, whatever the outline.
 func FuzzMeasures(f *testing.F) {
 	f.Add(bytesOf(0, 0, 100, 0, 100, 100, 0, 100), int64(5))
+	f.Add(bytesOf(), int64(5))
 	f.Add(bytesOf(0, 0, 0, 0, 0, 0), int64(-5))
 	f.Add(bytesOf(0, 0, 4, 4, 4, 0, 0, 4), int64(1)<<29)
 	f.Fuzz(func(t *testing.T, outline []byte, n int64) {

@@ -22,8 +22,7 @@ func miter(v, u, w Point, du, dw unit.Length) (Point, bool) {
 	}
 	lu, lw := scaled(norm(u), du), scaled(norm(w), dw)
 	den := new(big.Int).Lsh(big.NewInt(cross), sqrtBits)
-	p := Point{blendBig(lu, w.X, lw, u.X, den), blendBig(lu, w.Y, lw, u.Y, den)}.Add(v)
-	return p, within(p)
+	return v.Add(Point{blendBig(lu, w.X, lw, u.X, den), blendBig(lu, w.Y, lw, u.Y, den)}), true
 }
 
 // gentle reports whether |cross|/along is below the tangent of jogTurn.

@@ -1,7 +1,9 @@
 package geom
 
 import (
+	"errors"
 	"fmt"
+	"slices"
 
 	"dryfit/internal/unit"
 )
@@ -19,15 +21,37 @@ func (e *FoldError) Error() string {
 
 // OffsetRing moves every edge once by its own distance, positive to its left (inward for a counter-clockwise ring,
 // into the region for a hole). Neighbors meet where their moved lines meet; neighbors in one line, or nearly so, that move by different
-// amounts are joined by a jog across, which has the label of the edge that moved farther to the left. A corner is rounded half up once.
-// A ring that folds gives a *FoldError.
+// amounts are joined by a jog across, which has the label of the edge that moved farther to the left. A corner is rounded
+// half up once. A ring that folds, or has an edge of no length, gives a *FoldError.
 func OffsetRing(r Ring, inset []unit.Length) (Ring, error) {
 	n := len(r)
+	if n == 0 {
+		return nil, nil
+	}
+	if i := r.pointlike(); i >= 0 {
+		return nil, &FoldError{i, i}
+	}
 	m := mover{out: make(Ring, 0, n), from: make([]int, 0, n)}
 	for i := range r {
 		m.corner(r, (i+n-1)%n, i, inset)
 	}
+	if slices.ContainsFunc(m.out, func(v Vertex) bool { return !within(v.P) }) {
+		return nil, ErrReach
+	}
 	return m.out, m.folds(r)
+}
+
+// ErrReach says that an outline would move beyond unit.Reach.
+var ErrReach = errors.New("outline moves out of reach")
+
+// pointlike returns the first edge that has no length; -1 if all have.
+func (r Ring) pointlike() int {
+	for i, v := range r {
+		if v.P == r.end(i) {
+			return i
+		}
+	}
+	return -1
 }
 
 // mover builds a moved ring; from holds for each new edge the old one, or -1 for a jog.
@@ -87,6 +111,8 @@ func OffsetEdges(g Region, inset func(Label) unit.Length) (Region, error) {
 		moved, err := OffsetRing(r, amounts(r, inset))
 		if fold, ok := err.(*FoldError); ok {
 			return nil, &FoldError{fold.Edge + first, fold.With + first}
+		} else if err != nil {
+			return nil, err
 		}
 		out[i], first = moved, first+len(r)
 	}

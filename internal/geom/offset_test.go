@@ -51,6 +51,7 @@ func TestOffsetFolds(t *testing.T) {
 		{"a box by half its height", "0 0, 100 0, 100 80, 0 80", 40, 1, 1},
 		{"a box by more", "0 0, 100 0, 100 80, 0 80", 70, 0, 0},
 		{"a hole that meets the outline", "0 0, 100 0, 100 80, 0 80 / 40 40, 40 60, 60 60, 60 40", 10, 2, 4},
+		{"an edge of no length", "0 0, 100 0, 100 0, 100 80", 1, 1, 1},
 		{"a slot that closes", "0 0, 100 0, 100 80, 52 80, 52 40, 48 40, 48 80, 0 80", -2, 4, 4},
 		{"a waist that closes", "0 0, 100 0, 100 40, 54 40, 54 60, 100 60, 100 100, 0 100, 0 60, 46 60, 46 40, 0 40", 5, 2, 9},
 	} {
@@ -61,6 +62,13 @@ func TestOffsetFolds(t *testing.T) {
 		} else if fold.Edge != c.edge || fold.With != c.with {
 			t.Errorf("%s: %v, want edges %d and %d", c.name, err, c.edge, c.with)
 		}
+	}
+}
+
+func TestOffsetBeyondReach(t *testing.T) {
+	_, err := OffsetEdges(parse(t, "-536870900 0, 536870900 0, 0 500"), func(Label) unit.Length { return -100 })
+	if !errors.Is(err, ErrReach) {
+		t.Error(err)
 	}
 }
 
