@@ -149,8 +149,8 @@ func (s *solver) record(list []taped, res lsq.Result, v lsq.Verdict) {
 		switch {
 		case t.use == Superseded:
 			r.Differs = list[t.later].toStud() - t.toStud()
-			s.list.Add(diag.Note, "reading-superseded", t.At, "{0}: {1} is superseded by {2}, which differs by {3} on the same surface", "",
-				diag.T(r.Name), diag.X(t.Length), diag.X(list[t.later].Length), diag.X(r.Differs.Abs()))
+			s.list.Add(diag.Note, "reading-superseded", t.At, "{0}: {1} is superseded by {2} on the same surface; the newer reading of {3} counts", "",
+				diag.T(r.Name), diag.X(t.Length), diag.L(r.Differs.Abs()), diag.X(list[t.later].Length))
 		case t.use == Used && k < len(res.Residuals):
 			r.Residual = unit.FromMM(res.Residuals[k])
 			r.Standard = int64(unit.FromFloat(res.Standardised[k] * 1000))

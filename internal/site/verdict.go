@@ -34,6 +34,10 @@ func (s *solver) tooFew(v lsq.Verdict) {
 	for _, p := range take {
 		names = append(names, s.pointName(p.From)+"-"+s.pointName(p.To))
 	}
+	if len(names) == 0 {
+		s.list.Add(diag.Stop, "readings-in-line", s.doc.Survey.At, "the readings put the corners in one line", "look for a reading that is as long as two others together")
+		return
+	}
 	s.list.Add(diag.Stop, "readings-too-few", s.doc.Survey.At, "the readings do not fix the shape of the room: {0} more needed", "take {1}",
 		diag.N(v.Missing), diag.T(join(names)))
 }
