@@ -12,7 +12,7 @@ const directionTolerance = 1e-3
 // Adjust finds the points that fit the observations best, and what the observations say about each other.
 //
 // The Result is complete when the Verdict's Outcome is Adjusted, and also with Contradictory where a best fit could be
-// found all the same; otherwise only Points may be set, the nearest shape found, nil when there was none.
+// found all the same (Residuals is not nil); otherwise only Points may be set, to the nearest shape found.
 func Adjust(p Problem) (Result, Verdict) {
 	if bad, sound := p.malformed(); !sound {
 		return Result{}, Verdict{Outcome: Malformed, Readings: bad}
@@ -22,27 +22,34 @@ func Adjust(p Problem) (Result, Verdict) {
 		start = findStart(&p)
 	}
 	start, held, floating := p.datum(start)
+	against, contradictory := contradiction(p.Observations, len(start))
 	w := newNetwork(p.Observations, len(start), held)
+	res, v := w.fit(start, floating)
+	if p.Start == nil && v.Outcome == Adjusted {
+		res.Mirrors = mirrors(&p, res.Points)
+	}
+	if !contradictory || res.names(against.Readings) {
+		return res, v
+	}
+	if v.Outcome == TooFew && !w.holdsNearby(res.Points) { // else it is the contradiction that pulls all into one line
+		v.Readings, v.Excess = against.Readings, against.Excess
+		return res, v
+	}
+	return res, against
+}
+
+// fit settles a network from a start, if the readings hold it there, and judges it.
+func (w *network) fit(start []Point, floating bool) (Result, Verdict) {
 	if free := w.freeMotions(start); len(free) > 0 && !w.holdsNearby(start) {
 		return Result{Points: start}, w.tooFew(start, free, floating)
 	}
-	against, contradictory := contradiction(p.Observations, len(start))
 	s := w.settle(start, stepBudget)
 	if free := w.freeMotions(s.at); len(free) > 0 {
-		if contradictory {
-			return Result{Points: s.at}, against
-		}
 		return Result{Points: s.at}, w.tooFew(s.at, free, floating)
 	}
 	res := Result{Points: s.at, Steps: s.steps}
 	if !s.rest || !w.judge(&res) {
-		return Result{Points: s.at, Steps: s.steps}, unsettled(against, contradictory)
-	}
-	if p.Start == nil {
-		res.Mirrors = mirrors(&p, s.at)
-	}
-	if contradictory && !res.names(against.Readings) {
-		return res, against
+		return Result{Points: s.at, Steps: s.steps}, Verdict{Outcome: NotConverging}
 	}
 	return res, Verdict{Outcome: Adjusted}
 }
@@ -51,14 +58,6 @@ func Adjust(p Problem) (Result, Verdict) {
 // is the better answer than to say that they contradict each other.
 func (r *Result) names(readings []int) bool {
 	return len(r.Suspects) == 1 && slices.Contains(readings, r.Suspects[0])
-}
-
-// unsettled is the verdict on a network that came to no rest: the contradiction, where there is one to blame.
-func unsettled(against Verdict, contradictory bool) Verdict {
-	if contradictory {
-		return against
-	}
-	return Verdict{Outcome: NotConverging}
 }
 
 // judge fills in the control of the readings, their groups and the suspects, if the numbers allow it.

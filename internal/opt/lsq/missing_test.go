@@ -158,3 +158,13 @@ func TestContradictory(t *testing.T) {
 		near(t, c.readings, v.Excess, c.excess, 1e-9)
 	}
 }
+
+// Too few and contradictory at once: both are told.
+func TestTooFewAndContradictory(t *testing.T) {
+	obs := readings(t, "A-B 70, B-C 96, C-D 71, D-A 295", 0.1)
+	_, v := Adjust(Problem{Observations: obs, Outline: fourCorners})
+	if v.Outcome != TooFew || v.Missing != 1 || pairs(obs, v.Readings) != "D-A C-D B-C A-B" {
+		t.Errorf("%+v", v)
+	}
+	near(t, "excess", v.Excess, 295-70-96-71, 1e-9)
+}

@@ -26,7 +26,8 @@ type Verdict struct {
 	Pairs   []Pair
 	Enough  []Pair
 
-	// Contradictory: the observations that cannot all be right, the one that is too long first, and by how much.
+	// Contradictory, and TooFew where this is so too: the observations that cannot all be right, the one that is too long
+	// first, and by how much.
 	// Malformed: the observations that are malformed; none when it is the rest of the problem.
 	Readings []int
 	Excess   float64
