@@ -4,14 +4,14 @@ import "dryfit/internal/unit"
 
 // Chips is the grid of square chips on a mosaic sheet: the first chip's corner is the sheet's.
 type Chips struct {
-	Side, Joint unit.Length
+	Size, Joint unit.Length
 }
 
 // Keep returns how many whole chips fit in a length of sheet, and what they measure: a cut along the chip joint. A
 // length shorter than a chip gives zero.
 func (c Chips) Keep(length unit.Length) (count int, measure unit.Length) {
-	pitch := c.Side + c.Joint
-	if pitch <= 0 || length < c.Side {
+	pitch := c.Size + c.Joint
+	if pitch <= 0 || length < c.Size {
 		return 0, 0
 	}
 	n := (length + c.Joint) / pitch
@@ -23,7 +23,7 @@ func (c Chips) Joints(side unit.Length) []unit.Length {
 	var out []unit.Length
 	n, _ := c.Keep(side)
 	for k := 1; k < n; k++ {
-		out = append(out, unit.Length(k)*(c.Side+c.Joint)-c.Joint.MulDiv(1, 2))
+		out = append(out, unit.Length(k)*(c.Size+c.Joint)-c.Joint.MulDiv(1, 2))
 	}
 	return out
 }

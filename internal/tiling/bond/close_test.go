@@ -144,7 +144,7 @@ func nearest(cells []bond.Cell, p geom.Point) bond.Cell {
 
 // Chips: a 298 mm sheet of 48 mm chips with 2 mm joints has 6 chips (6·48 + 5·2 = 298) and joints at 49, 99 … 249.
 func TestChipJoints(t *testing.T) {
-	c := bond.Chips{Side: bondtest.MM("48"), Joint: bondtest.MM("2")}
+	c := bond.Chips{Size: bondtest.MM("48"), Joint: bondtest.MM("2")}
 	for _, x := range []struct {
 		length string
 		count  int

@@ -41,12 +41,14 @@ const (
 	NoCut    CutKind = iota
 	Straight         // one straight cut across
 	Taper            // one straight cut, not square: both ends are given
-	Corner           // cut on two sides
-	LShape
-	UShape
-	Notch
-	Triangle
-	Odd
+	Corner           // cut on two or three sides, still four-sided
+	LShape           // a corner cut out
+	UShape           // cut out from one side, at least half way through
+	Notch            // cut out from one side, less deep
+	Triangle         // one cut across, a corner is kept
+	Clipped          // one cut across, a corner is lost
+	CutOut           // an opening within the piece
+	Odd              // none of these
 )
 
 // Cut is what to do at the saw, in the order of settings, already rounded to fit.
@@ -54,36 +56,52 @@ type Cut struct {
 	Kind CutKind `json:"kind"`
 	// Steps, each one setting of the saw.
 	Steps []Step `json:"steps,omitempty"`
-	// Neck is the narrowest width left in an L, U or notched piece; 0 elsewhere.
+	// Neck is the narrowest width left in a piece with an inward corner (L, U, notch, cut-out); 0 elsewhere.
 	Neck unit.Length `json:"neck,omitempty"`
 	// Tolerance is how far the wall may differ from the number here.
-	Tolerance unit.Length `json:"tolerance"`
+	Tolerance unit.Length `json:"tolerance,omitempty"`
 	// MeasureFirst: the tolerance is more than the joint forgives; take the size at the wall.
-	MeasureFirst bool        `json:"measureFirst"`
-	Visible      unit.Length `json:"visible"` // narrowest visible width
+	MeasureFirst bool        `json:"measureFirst,omitempty"`
+	Visible      unit.Length `json:"visible,omitempty"` // narrowest visible width
+	// TaperShows: the two ends differ by so much of the width that an eye sees it.
+	TaperShows bool `json:"taperShows,omitempty"`
+	// Snaps: one straight cut from side to side with a wide enough strip on both sides; all else needs a saw.
+	Snaps bool `json:"snaps,omitempty"`
 }
 
-// Step is one cut: keep what measures From at one end and To at the other, square to the named factory edge.
+// Step is one cut: keep what measures From at one end and To at the other, square to the named factory edge. From is the lower
+// or the left end. Where Keep names two edges ("bottom and left") the cut runs from one to the other, and From and To are what
+// is kept along the first and along the second.
 type Step struct {
-	Keep    string         `json:"keep"`    // the factory edge that is measured from: "left"
+	Keep    string         `json:"keep"`    // the factory edge that is measured from: "left"; or an edge cut before: "cut: corner A"
 	From    unit.Length    `json:"from"`    // exact
 	To      unit.Length    `json:"to"`      // exact; equal to From for a parallel cut
 	SawFrom unit.Length    `json:"sawFrom"` // rounded to fit
 	SawTo   unit.Length    `json:"sawTo"`
-	Along   [2]unit.Length `json:"along"` // for a notch: from where to where along the kept edge
+	Along   [2]unit.Length `json:"along"` // for a cut that does not run right across: from where to where along the kept edge, from its left or lower end
 	Edge    string         `json:"edge"`  // what the cut meets: "corner A"
-	Text    string         `json:"-"`
+	// Leaves is the joint at the edge once the cut is rounded; Wide: that is more than the edge forgives, cut closer than the mark.
+	Leaves unit.Length `json:"leaves"`
+	Wide   bool        `json:"wide,omitempty"`
+	// Chips is how many whole chips of a mosaic sheet are kept, where the cut runs along a chip joint.
+	Chips int    `json:"chips,omitempty"`
+	Text  string `json:"-"`
 }
 
 // PieceHole is a hole in a piece.
 type PieceHole struct {
-	Name   string      `json:"name"`
-	Drill  unit.Length `json:"drill"`
-	Bit    unit.Length `json:"bit"`   // core bit to use; 0 = none of the user's fits
-	Bite   bool        `json:"bite"`  // crosses the piece's edge: cut as a notch
-	FromX  unit.Length `json:"fromX"` // center from the kept vertical edge
-	EdgeX  string      `json:"edgeX"`
-	FromY  unit.Length `json:"fromY"`
-	EdgeY  string      `json:"edgeY"`
-	ToEdge unit.Length `json:"toEdge"` // rim to the nearest edge of the piece
+	Name  string      `json:"name"`
+	Drill unit.Length `json:"drill"`
+	Bit   unit.Length `json:"bit"`   // core bit to use; 0 = none of the user's fits
+	Bite  bool        `json:"bite"`  // crosses the piece's edge: cut as a notch
+	FromX unit.Length `json:"fromX"` // center from the kept vertical edge
+	EdgeX string      `json:"edgeX"`
+	FromY unit.Length `json:"fromY"`
+	EdgeY string      `json:"edgeY"`
+	// Where the piece is cut on the way: the center from that cut edge too, and its name.
+	CutX     unit.Length `json:"cutX,omitempty"`
+	CutEdgeX string      `json:"cutEdgeX,omitempty"`
+	CutY     unit.Length `json:"cutY,omitempty"`
+	CutEdgeY string      `json:"cutEdgeY,omitempty"`
+	ToEdge   unit.Length `json:"toEdge"` // rim to the nearest edge of the piece
 }

@@ -1,0 +1,94 @@
+package piece
+
+import (
+	"slices"
+
+	"dryfit/internal/geom"
+	"dryfit/internal/tiling/lay"
+	"dryfit/internal/unit"
+)
+
+// Describe says all that a setter must know of one piece.
+func Describe(in Input) Piece {
+	course, column := in.Numbers.Of(in.Laid)
+	out := Piece{
+		Address: address(in.Mark, course, column, in.Laid.Part), Course: course, Column: column,
+		Size: in.Laid.Size, Turn: in.Laid.Turn, Whole: in.Laid.Whole,
+		OnFace: lay.OnPattern(in.Laid, in.Bond).Out(in.Frame), InTile: in.Laid.Shape, Area: in.Laid.Shape.Area(),
+	}
+	w := newWork(in)
+	out.Edges = w.edges()
+	out.Cut = w.cut()
+	out.Holes = w.holes()
+	return out
+}
+
+// work is a piece on the bench: its size as a tile and its cut edges.
+type work struct {
+	Input
+	l, w  unit.Length // of the whole tile
+	hex   bool
+	lines []line
+	has   [7]bool // factory sides on the piece, by -label
+}
+
+func newWork(in Input) *work {
+	p := in.Bond.Protos[in.Laid.Proto]
+	w := &work{Input: in, l: p.W, w: p.H, hex: p.Ring != nil}
+	if p.Turn&1 == 1 {
+		w.l, w.w = p.H, p.W
+	}
+	for _, r := range in.Laid.Shape {
+		for _, v := range r {
+			if v.Edge < 0 {
+				w.has[-v.Edge] = true
+			}
+		}
+		w.lines = append(w.lines, cutLines(r)...)
+	}
+	return w
+}
+
+// factory names the sides of a tile in its own frame, by -label.
+var factory = [7]string{"", "left", "bottom", "right", "top"}
+
+// hexagonal names the sides of a hexagon that stands on a corner.
+var hexagonal = [7]string{"", "lower right", "right", "upper right", "upper left", "left", "lower left"}
+
+func (w *work) side(l geom.Label) string {
+	if w.hex {
+		return hexagonal[-l]
+	}
+	return factory[-l]
+}
+
+// edges lists every label of the outline: factory sides first, then cuts.
+func (w *work) edges() []PieceEdge {
+	var out []PieceEdge
+	for _, l := range labels(w.Laid.Shape) {
+		e := PieceEdge{Label: l, Name: "cut: " + w.edge(l).Name}
+		if l < 0 {
+			e.Name, e.Keep = "factory "+w.side(l), !w.Laid.Free[-l]
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+// labels returns the labels of a region once each: -1, -2 …, then cuts in ascending order.
+func labels(g geom.Region) []geom.Label {
+	var factory, cut []geom.Label
+	for _, r := range g {
+		for _, v := range r {
+			if v.Edge < 0 {
+				factory = append(factory, v.Edge)
+			} else {
+				cut = append(cut, v.Edge)
+			}
+		}
+	}
+	slices.Sort(factory)
+	slices.Reverse(factory)
+	slices.Sort(cut)
+	return append(slices.Compact(factory), slices.Compact(cut)...)
+}

@@ -1,0 +1,108 @@
+package piece_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"dryfit/internal/geom"
+	"dryfit/internal/tiling/bond/bondtest"
+	"dryfit/internal/tiling/lay"
+	"dryfit/internal/tiling/lay/laytest"
+	"dryfit/internal/tiling/piece"
+	"dryfit/internal/unit"
+)
+
+// describe lays a face and describes all pieces. Edges are called e1, e2 … by their labels; all have a joint of 3 mm that forgives
+// 1 mm and hide nothing, unless changed.
+func describe(face, bond, origin string, change ...func(*piece.Field)) []piece.Piece {
+	region, b, at := laytest.Face(face), bondtest.Make(bond), laytest.Point(origin)
+	f := piece.Field{Bond: b, Numbers: piece.Number(b, region.Bounds(), at), Edges: map[geom.Label]piece.Edge{}}
+	f.Tools = piece.Tools{Mark: unit.Millimetre, LeastStrip: bondtest.MM("12")}
+	for l := geom.Label(1); l < 20; l++ {
+		f.Edges[l] = piece.Edge{Name: fmt.Sprintf("e%d", l), Joint: bondtest.MM("3"), Forgive: unit.Millimetre}
+	}
+	for _, c := range change {
+		c(&f)
+	}
+	var out []piece.Piece
+	for _, p := range lay.Lay(region, b, at, nil) {
+		out = append(out, piece.Describe(piece.Input{Laid: p, Field: f}))
+	}
+	return out
+}
+
+var kinds = [...]string{"whole", "straight", "taper", "corner", "L", "U", "notch", "triangle", "clipped", "cut-out", "odd"}
+
+// say writes a cut in one line: kind; each step as "edge: keep side from(-to) [along a-b]", as sawn.
+func say(c piece.Cut) string {
+	out := kinds[c.Kind]
+	for _, s := range c.Steps {
+		out += fmt.Sprintf("; %s: %s %s", s.Edge, s.Keep, s.SawFrom.JSON())
+		if s.SawTo != s.SawFrom {
+			out += "-" + s.SawTo.JSON()
+		}
+		if s.Along != [2]unit.Length{} {
+			out += fmt.Sprintf(" along %s-%s", s.Along[0].JSON(), s.Along[1].JSON())
+		}
+	}
+	if c.Neck > 0 {
+		out += "; neck " + c.Neck.JSON()
+	}
+	return out
+}
+
+func find(t *testing.T, pieces []piece.Piece, address string) piece.Piece {
+	t.Helper()
+	var all []string
+	for _, p := range pieces {
+		if p.Address == address {
+			return p
+		}
+		all = append(all, p.Address)
+	}
+	t.Fatalf("no piece %s among %s", address, strings.Join(all, " "))
+	return piece.Piece{}
+}
+
+// Every kind of cut, worked by hand on tiles of 300 by 200 without joints. e1 is the face's bottom, e2 its right side, e3 its
+// top, e4 its left side, e5 … the opening's from its bottom on.
+func TestKindsOfCut(t *testing.T) {
+	const stack = "stack, 300x200, 0"
+	for _, c := range []struct{ name, face, origin, piece, want string }{
+		{"whole", "600x400", "0,0", "1-1", "whole"},
+		{"straight at the right", "450.7x200", "0,0", "1-2", "straight; e2: left 150"},
+		{"straight at the left", "450x200", "150,0", "1-1", "straight; e4: right 150"},
+		{"straight at the top", "300x250.9", "0,0", "2-1", "straight; e3: bottom 50"},
+		{"straight at the bottom", "300x250", "0,50", "1-1", "straight; e1: top 50"},
+		{"corner", "350x250", "0,0", "2-2", "corner; e2: left 50; e3: bottom 50"},
+		{"corner at the lower left", "350x250", "50,50", "1-1", "corner; e4: right 50; e1: top 50"},
+		{"between two walls", "200.5x200", "-50,0", "1-1", "corner; e2: left 250; e4: cut: e2 200"},
+		{"all four sides cut", "200x100", "-50,-50", "1-1", "corner; e2: left 250; e3: bottom 150; e4: cut: e2 200; e1: cut: e3 100"},
+		{"taper to the right", "0,0 450,0 440,200 0,200", "0,0", "1-2", "taper; e2: left 150-140"},
+		{"taper to the left", "0,0 450,0 450,200 10,200", "150,0", "1-1", "taper; e4: right 150-140"},
+		{"taper at the top", "0,0 300,0 300,255 0,250", "0,0", "2-1", "taper; e3: bottom 50-55"},
+		{"taper too small to set", "0,0 450.5,0 450,200 0,200", "0,0", "1-2", "straight; e2: left 150"},
+		{"taper over a mark but small", "0,0 450.2,0 449.8,200 0,200", "0,0", "1-2", "taper; e2: left 150-149"},
+		{"triangle", "0,0 100,0 0,100", "0,0", "1-1", "triangle; e2: bottom and left 100"},
+		{"triangle at the upper right", "300,200 250.5,200 300,140", "0,0", "1-1", "triangle; e2: top and right 49-60"},
+		{"clipped", "0,0 300,0 300,150 250,200 0,200", "0,0", "1-1", "clipped; e3: right and top 150-250"},
+		{"clipped at the lower left", "60.5,0 300,0 300,200 0,200 0,80", "0,0", "1-1", "clipped; e5: left and bottom 120-239"},
+		{"L", "0,0 300,0 300,120 180,120 180,200 0,200", "0,0", "1-1", "L; e4: left 180 along 120-200; e3: bottom 120 along 180-300; neck 120"},
+		{"notch", "0,0 300,0 300,200 220.5,200 220.5,150.5 80.5,150.5 80.5,200 0,200", "0,0", "1-1",
+			"notch; e6: left 80 along 150-200; e5: bottom 150 along 80-221; e4: right 79 along 150-200; neck 79.5"},
+		{"U", "0,0 300,0 300,200 220,200 220,90 80,90 80,200 0,200", "0,0", "1-1",
+			"U; e6: left 80 along 90-200; e5: bottom 90 along 80-220; e4: right 80 along 90-200; neck 80"},
+		{"cut-out", "300x200 - 100x50@100,75", "0,0", "1-1",
+			"cut-out; e8: left 100 along 75-125; e5: bottom 75 along 100-200; e6: right 100 along 75-125; e7: top 75 along 100-200; neck 75"},
+		{"L with a cut side", "0,0 290,0 290,120 180,120 180,200 0,200", "0,0", "1-1", "L; e2: left 290; e4: left 180 along 120-200; e3: bottom 120 along 180-290; neck 120"},
+		{"L cut at the side of its leg", "20,0 300,0 300,120 180,120 180,200 20,200", "0,0", "1-1", "L; e6: right 280; e4: cut: e6 160 along 120-200; e3: bottom 120 along 180-300; neck 120"},
+		{"two bays", "0,0 200,0 200,50 300,50 300,200 100,200 100,150 0,150", "0,0", "1-1",
+			"odd; e2: left 200 along 0-50; e7: bottom 150 along 0-100; e6: right 200 along 150-200; e3: top 150 along 200-300; neck 141.421375"},
+	} {
+		got := say(find(t, describe(c.face, stack, c.origin), c.piece).Cut)
+		if got != c.want {
+			t.Errorf("%s:\n got %s\nwant %s", c.name, got, c.want)
+		}
+	}
+}
