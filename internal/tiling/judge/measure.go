@@ -28,6 +28,8 @@ type Measure struct {
 	Length  unit.Length `json:"length,omitempty"` // for lengths
 	Count   int         `json:"count,omitempty"`  // for counts
 	IsCount bool        `json:"isCount,omitempty"`
+	// None: there is nothing to measure; no cut, no hole, no line.
+	None bool `json:"none,omitempty"`
 	// Cost is the comparable form: smaller is better, already floored to the mark.
 	Cost  int64  `json:"-"`
 	Exact bool   `json:"exact"`           // the search proves the best value of this measure over the markable offsets

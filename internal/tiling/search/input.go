@@ -63,6 +63,8 @@ type Hole struct {
 type Line struct {
 	Given bool
 	At    unit.Length
+	// Through is any point on the line: for a pattern at an angle to the face (bond.Angle), where it is not upright.
+	Through geom.Point
 }
 
 // Sight is a height that the eye follows, where a whole course should end.

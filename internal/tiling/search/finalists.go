@@ -1,0 +1,95 @@
+package search
+
+import (
+	"cmp"
+	"slices"
+
+	"dryfit/internal/geom"
+	"dryfit/internal/tiling/bond"
+	"dryfit/internal/tiling/judge"
+	"dryfit/internal/unit"
+)
+
+// finalists measures the winners in full, ranks them by the whole order of importance, and keeps those that are
+// truly different: apart on the wall, and not the same in every measure.
+func finalists(in *Input, winners []found, names []judge.Name, measure func(geom.Point) []judge.Measure) []Candidate {
+	var pool []Candidate
+	for _, w := range once(winners) {
+		c := Candidate{Origin: w.origin, Measures: measure(w.origin)}
+		pool = append(pool, in.complete(c, names))
+	}
+	slices.SortStableFunc(pool, Compare)
+	kept := different(in, pool)
+	explain(kept, pool)
+	return kept
+}
+
+// once drops winners of several races, keeping the order.
+func once(winners []found) []found {
+	var out []found
+	for _, w := range winners {
+		if !slices.ContainsFunc(out, func(o found) bool { return o.origin == w.origin }) {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+// Compare orders two layouts of one field, the better first; both hold the same measures in order of importance.
+func Compare(a, b Candidate) int {
+	for i := range min(len(a.Measures), len(b.Measures)) {
+		if c := cmp.Compare(a.Measures[i].Cost, b.Measures[i].Cost); c != 0 {
+			return c
+		}
+	}
+	return 0
+}
+
+func different(in *Input, pool []Candidate) []Candidate {
+	var kept []Candidate
+	for _, c := range pool {
+		alike := func(k Candidate) bool { return Compare(c, k) == 0 || near(&in.Bond, c.Origin.Sub(k.Origin), in.Mark) }
+		if len(kept) < in.Keep && !slices.ContainsFunc(kept, alike) {
+			kept = append(kept, c)
+		}
+	}
+	return kept
+}
+
+// Apart: two layouts nearer than this share of the tile, both ways, look the same on the wall (ours).
+const Apart = unit.One / 8
+
+// near reports whether two origins that differ by d make nearly the same layout: d is near a step of the pattern.
+func near(b *bond.Bond, d geom.Point, mark unit.Length) bool {
+	p := b.Protos[0]
+	x, y := max(4*mark, Apart.Of(p.W)), max(4*mark, Apart.Of(p.H))
+	for _, step := range steps(b) {
+		e := wrap(b, d.Sub(step))
+		if e.X.Abs() < x && e.Y.Abs() < y {
+			return true
+		}
+	}
+	return false
+}
+
+// steps lists moves that carry the pattern onto itself, or nearly: the tiles of one cell that are alike.
+func steps(b *bond.Bond) []geom.Point {
+	var out []geom.Point
+	for _, p := range b.Protos {
+		if q := b.Protos[0]; b.Axis && p.Size == q.Size && p.Turn == q.Turn {
+			out = append(out, p.At.Sub(q.At))
+		}
+	}
+	if len(out) == 0 {
+		out = []geom.Point{{}}
+	}
+	return out
+}
+
+// wrap returns d less the whole steps of the lattice that bring it nearest to zero.
+func wrap(b *bond.Bond, d geom.Point) geom.Point {
+	det := float64(b.U.X)*float64(b.V.Y) - float64(b.U.Y)*float64(b.V.X)
+	i := unit.FromFloat((float64(d.X)*float64(b.V.Y) - float64(d.Y)*float64(b.V.X)) / det)
+	j := unit.FromFloat((float64(b.U.X)*float64(d.Y) - float64(b.U.Y)*float64(d.X)) / det)
+	return geom.Point{X: d.X - i*b.U.X - j*b.V.X, Y: d.Y - i*b.U.Y - j*b.V.Y}
+}

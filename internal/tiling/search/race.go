@@ -1,0 +1,87 @@
+package search
+
+// race keeps the best layout by one order of importance, over all offsets or over a part of those along the courses.
+// Of equal layouts the first stands: the lowest, then the leftmost.
+type race struct {
+	order    []int // covered measures, most important first
+	from, to int   // steps along the courses
+	row, col int
+	best     costs
+	run      bool // something has been found
+}
+
+// offer lets a row of layouts take part. least is the least that any of them can cost.
+func (r *race) offer(row int, along *columns, least *costs, across *costs) {
+	first := r.order[0]
+	if r.run && fold(first, least[first], across[first]) > r.best[first] {
+		return
+	}
+	for col := r.from; col < r.to; col++ {
+		if r.beats(along, across, col) {
+			r.take(row, col, along, across)
+		}
+	}
+}
+
+// beats compares in order of importance; the first difference decides.
+func (r *race) beats(along *columns, across *costs, col int) bool {
+	if !r.run {
+		return true
+	}
+	for _, m := range r.order {
+		c := fold(m, along[m][col], across[m])
+		if c != r.best[m] {
+			return c < r.best[m]
+		}
+	}
+	return false
+}
+
+func (r *race) take(row, col int, along *columns, across *costs) {
+	r.row, r.col, r.run = row, col, true
+	for m := range r.best {
+		r.best[m] = fold(m, along[m][col], across[m])
+	}
+}
+
+// row returns the costs of one offset.
+func (c *columns) row(i int) *costs {
+	var out costs
+	for m := range c {
+		out[m] = c[m][i]
+	}
+	return &out
+}
+
+// leading returns the order with one measure put first.
+func leading(order []int, first int) []int {
+	out := []int{first}
+	for _, m := range order {
+		if m != first {
+			out = append(out, m)
+		}
+	}
+	return out
+}
+
+// regions is into how many parts, along and across, the offsets are divided so that each offers its best.
+const regions = 4
+
+// races lists all that are run: the person's order, each measure alone first, and the person's order in each part of
+// the offsets along the courses. Parts across the courses are raced by giving the row's part its own set.
+func races(order []int, steps int) []*race {
+	out := []*race{{order: order, to: steps}}
+	for _, m := range order {
+		out = append(out, &race{order: leading(order, m), to: steps})
+	}
+	return out
+}
+
+// parts are the races of one part of the rows.
+func parts(order []int, steps int) []*race {
+	var out []*race
+	for i := range regions {
+		out = append(out, &race{order: order, from: i * steps / regions, to: (i + 1) * steps / regions})
+	}
+	return out
+}
