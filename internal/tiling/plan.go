@@ -9,6 +9,7 @@ package tiling
 import (
 	"dryfit/internal/diag"
 	"dryfit/internal/geom"
+	"dryfit/internal/site"
 	"dryfit/internal/tiling/judge"
 	"dryfit/internal/tiling/piece"
 	"dryfit/internal/unit"
@@ -22,12 +23,14 @@ type Plan struct {
 
 // Face is the tile work on one face of the room.
 type Face struct {
-	Name     string     `json:"name"`
-	At       diag.Place `json:"at"`
-	Fields   []Field    `json:"fields"`
-	Movement []Movement `json:"movement"` // movement joints on the face
-	Setting  []string   `json:"setting"`  // piece addresses in the order of setting
-	Ledger   *Ledger    `json:"ledger,omitempty"`
+	Name     string      `json:"name"`
+	Mark     string      `json:"mark"` // short, unique in the room: it goes before an address where faces mix
+	At       diag.Place  `json:"at"`
+	Fields   []Field     `json:"fields"`
+	Edges    []site.Edge `json:"edges"`    // what the labels of its fields' regions and pieces are; edges[i] has label i+1
+	Movement []Movement  `json:"movement"` // movement joints on the face
+	Setting  []string    `json:"setting"`  // piece addresses in the order of setting
+	Ledger   *Ledger     `json:"ledger,omitempty"`
 }
 
 // Ledger is the straight edge that the first full course stands on or reaches to.
@@ -50,17 +53,17 @@ type Movement struct {
 
 // Field is one zone of a face.
 type Field struct {
-	Name     string      `json:"name"`
-	At       diag.Place  `json:"at"`
-	Tile     string      `json:"tile"`
-	Bond     string      `json:"bond"`
-	Joint    unit.Length `json:"joint"`
-	Sizes    []Size      `json:"sizes"`    // real sizes, after a dry lay
-	Region   geom.Region `json:"region"`   // where its tile may be, in the face's frame
-	Angle    unit.Angle  `json:"angle"`    // of the pattern frame against the face
-	Layouts  []Layout    `json:"layouts"`  // best first; the first is the plan unless one is pinned
-	Searched string      `json:"searched"` // how: "every 1/32 in of both offsets" or "bounded, every 1/4 in, refined to 1/32 in"
-	Held     bool        `json:"held"`     // pinned by the person
+	Name     string       `json:"name"`
+	At       diag.Place   `json:"at"`
+	Tile     string       `json:"tile"`
+	Bond     string       `json:"bond"`
+	Joint    unit.Length  `json:"joint"`
+	Sizes    []Size       `json:"sizes"`    // real sizes, after a dry lay
+	Region   geom.Region  `json:"region"`   // where its tile may be, in the face's frame
+	Angle    unit.Angle   `json:"angle"`    // of the pattern frame against the face
+	Layouts  []Layout     `json:"layouts"`  // best first; the first is the plan unless one is pinned
+	Searched judge.Reason `json:"searched"` // how the offsets were searched, in words
+	Held     bool         `json:"held"`     // pinned by the person
 }
 
 // Size is one real size of a good.
@@ -74,35 +77,44 @@ type Size struct {
 type Layout struct {
 	Origin     geom.Point      `json:"origin"` // in the face's frame: a corner of the pattern's tile 0,0
 	Measures   []judge.Measure `json:"measures"`
-	Why        string          `json:"why"`
-	WhyNot     string          `json:"whyNot,omitempty"`
+	Why        judge.Reason    `json:"why"`
+	WhyNot     judge.Reason    `json:"whyNot"`
 	Whole      int             `json:"whole"` // whole tiles in the wall
 	CutCount   int             `json:"cutCount"`
 	Pieces     []piece.Piece   `json:"pieces,omitempty"` // of the chosen layout; others are drawn from Origin
 	Tiles      int             `json:"tiles"`            // whole tiles that the pieces are cut from
 	TilesLeast int             `json:"tilesLeast"`       // no way needs fewer
-	From       []Source        `json:"from,omitempty"`   // which piece comes out of which tile
 }
 
-// Source says which tile a cut piece comes from.
+// Source says which tile a cut piece comes from, and where in it the piece's bounds lie.
 type Source struct {
-	Piece string     `json:"piece"`
-	Tile  int        `json:"tile"` // numbered from 1 within the field's cut tiles
-	Turn  int        `json:"turn"` // quarter turns
-	At    geom.Point `json:"at"`
+	Piece string     `json:"piece"` // face mark and address: "BW 3-5"
+	Tile  int        `json:"tile"`  // numbered from 1 within the good's cut tiles
+	Turn  int        `json:"turn"`  // quarter turns
+	At    geom.Point `json:"at"`    // lower left corner of the turned bounds, in the tile's own frame
 }
 
 // Good is how much of one tile good is needed.
 type Good struct {
-	Tile     string `json:"tile"`
-	Size     int    `json:"size"`
-	Whole    int    `json:"whole"`   // set uncut
-	CutFrom  int    `json:"cutFrom"` // cut up
-	Least    int    `json:"least"`   // proven: no cutting plan needs fewer for the cuts
-	Breakage int    `json:"breakage"`
-	Spares   int    `json:"spares"`
-	Buy      int    `json:"buy"`
-	PerBox   int    `json:"perBox,omitempty"`
-	Boxes    int    `json:"boxes,omitempty"`
-	Leftover int    `json:"leftover"`
+	Tile     string   `json:"tile"`
+	Size     int      `json:"size"`
+	Whole    int      `json:"whole"`          // set uncut
+	CutFrom  int      `json:"cutFrom"`        // cut up
+	Least    int      `json:"least"`          // proven: no cutting plan needs fewer for the cuts
+	Proof    string   `json:"proof"`          // what proves it
+	From     []Source `json:"from,omitempty"` // which piece comes out of which tile
+	Breakage int      `json:"breakage"`
+	Spares   int      `json:"spares"`
+	Buy      int      `json:"buy"`
+	PerBox   int      `json:"perBox,omitempty"`
+	Boxes    int      `json:"boxes,omitempty"`
+	Leftover int      `json:"leftover"`
+}
+
+// Chosen is the layout that is laid: the first. The zero Layout where the field could not be laid.
+func (f Field) Chosen() Layout {
+	if len(f.Layouts) == 0 {
+		return Layout{}
+	}
+	return f.Layouts[0]
 }

@@ -1,0 +1,107 @@
+package cli
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+
+	"dryfit/internal/draw"
+	"dryfit/internal/export"
+	"dryfit/internal/plan"
+	"dryfit/internal/render/pdf"
+	"dryfit/internal/render/png"
+	"dryfit/internal/render/svg"
+	"dryfit/internal/sheet"
+)
+
+// made is one file or group of files that was written.
+type made struct{ name, what string }
+
+// pngDPI is fine enough to read 1.8 mm lettering on a screen.
+const pngDPI = 150
+
+// writeBook writes every format of a plan into a folder and says what it wrote, as far as it came.
+func writeBook(ctx context.Context, p plan.Plan, dir string, paper sheet.Paper, step func(string)) ([]made, error) {
+	step("draw the sheets")
+	pages := sheet.Book(p, paper)
+	var out []made
+	for _, part := range []struct {
+		made
+		write func() error
+	}{
+		{made{"book.pdf", fmt.Sprintf("%d pages, to print at 100 %%", len(pages))}, func() error {
+			return writeWith(filepath.Join(dir, "book.pdf"), func(w io.Writer) error {
+				return pdf.Write(w, pages, pdf.Meta{Title: p.Name, Subject: "revision " + p.Revision})
+			})
+		}},
+		{made{"sheets/*.svg, *.png", "each page as a drawing and as a picture"}, func() error {
+			return writeSheets(ctx, pages, filepath.Join(dir, "sheets"), step)
+		}},
+		{made{"pieces.csv", "every piece with its cut"}, func() error {
+			return writeFile(filepath.Join(dir, "pieces.csv"), export.PiecesCSV(p))
+		}},
+		{made{"plan.json", "the whole plan for other programs"}, func() error {
+			return writeFile(filepath.Join(dir, "plan.json"), export.JSON(p))
+		}},
+	} {
+		step("write " + part.name)
+		if err := part.write(); err != nil {
+			return out, err
+		}
+		out = append(out, part.made)
+	}
+	return out, nil
+}
+
+// writeSheets writes each page as SVG and PNG, and removes pages of an earlier plan that are no longer there.
+func writeSheets(ctx context.Context, pages []draw.Page, dir string, step func(string)) error {
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return err
+	}
+	kept := map[string]bool{}
+	for i, page := range pages {
+		if err := ctx.Err(); err != nil {
+			return err
+		}
+		name := fmt.Sprintf("%02d-%s", i+1, sheet.FileName(page.Title))
+		step("draw " + name)
+		if err := writeSheet(filepath.Join(dir, name), page); err != nil {
+			return err
+		}
+		kept[name+".svg"], kept[name+".png"] = true, true
+	}
+	return removeOthers(dir, kept)
+}
+
+func writeSheet(stem string, page draw.Page) error {
+	var b bytes.Buffer
+	if err := svg.Write(&b, page, svg.Options{}); err != nil {
+		return err
+	}
+	if err := writeFile(stem+".svg", b.Bytes()); err != nil {
+		return err
+	}
+	return writeWith(stem+".png", func(w io.Writer) error { return png.Write(w, page, pngDPI) })
+}
+
+// removeOthers removes our own numbered sheets that this plan did not write; anything else stays.
+func removeOthers(dir string, kept map[string]bool) error {
+	for _, pattern := range []string{"[0-9][0-9]-*.svg", "[0-9][0-9]-*.png"} {
+		old, err := filepath.Glob(filepath.Join(dir, pattern))
+		if err != nil {
+			return err
+		}
+		for _, name := range old {
+			if kept[filepath.Base(name)] {
+				continue
+			}
+			if err := os.Remove(name); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}

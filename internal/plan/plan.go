@@ -1,0 +1,107 @@
+// Package plan runs the whole pipeline: the only caller of the stages and the only place that knows their order.
+//
+// It takes a document and gives a Plan with every finding and assumption on the way. It reads no clock, no
+// environment and no file: the same document gives the same plan, to the byte, on every machine.
+package plan
+
+import (
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/document"
+	"dryfit/internal/site"
+	"dryfit/internal/tiling"
+	"dryfit/internal/unit"
+)
+
+// Plan is everything that is known of a room.
+type Plan struct {
+	Name     string
+	Revision string // the first eight hex digits of the SHA-256 of the document's text
+	Style    unit.Style
+	Document document.Room
+	Room     site.Room
+	Tiling   tiling.Plan
+	Findings diag.List
+	Assumed  []diag.Assumption
+}
+
+// Stage is a point in the pipeline to stop after.
+type Stage uint8
+
+const (
+	All Stage = iota
+	UpToSite
+	UpToTiling
+)
+
+// Options bound a run. The zero value runs everything.
+type Options struct {
+	UpTo Stage
+	Face string             // lay out this face alone; silent: all
+	Step func(stage string) // told before each stage starts, for progress and for tests that count runs
+}
+
+func (o Options) step(stage string) {
+	if o.Step != nil {
+		o.Step(stage)
+	}
+}
+
+// Make reads a document's text and runs the stages. Trouble in the document is in the plan's findings; the error is
+// for a canceled context alone.
+func Make(ctx context.Context, file string, text []byte, o Options) (Plan, error) {
+	o.step("read")
+	doc, findings := document.Read(file, text)
+	p := Plan{Name: doc.Name, Revision: revision(text), Document: doc, Findings: findings, Style: style(doc)}
+	for _, stage := range stages {
+		if err := ctx.Err(); err != nil {
+			return p, err
+		}
+		o.step(stage.name)
+		if !stage.run(&p, o) || o.UpTo == stage.last {
+			break
+		}
+	}
+	p.Findings = p.Findings.Sorted()
+	return p, nil
+}
+
+// stages in their order. A stage says whether its dependents can go on.
+var stages = [...]struct {
+	name string
+	last Stage
+	run  func(*Plan, Options) bool
+}{
+	{"measure", UpToSite, solve},
+	{"lay out", UpToTiling, lay},
+}
+
+func solve(p *Plan, _ Options) bool {
+	room, findings, assumed := site.Solve(p.Document)
+	p.Room = room
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return room.Survey.Fixed
+}
+
+func lay(p *Plan, o Options) bool {
+	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face})
+	p.Tiling = tiles
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return true
+}
+
+func style(doc document.Room) unit.Style {
+	s := unit.DefaultStyle(doc.Units)
+	s.Mark = doc.Mark.Or(s.Mark)
+	return s
+}
+
+func revision(text []byte) string {
+	sum := sha256.Sum256(text)
+	return hex.EncodeToString(sum[:4])
+}

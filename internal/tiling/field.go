@@ -1,0 +1,240 @@
+package tiling
+
+import (
+	"dryfit/internal/diag"
+	"dryfit/internal/document"
+	"dryfit/internal/geom"
+	"dryfit/internal/site"
+	"dryfit/internal/tiling/bond"
+	"dryfit/internal/tiling/judge"
+	"dryfit/internal/tiling/lay"
+	"dryfit/internal/tiling/piece"
+	"dryfit/internal/tiling/search"
+	"dryfit/internal/unit"
+)
+
+// ground is one zone with its bond, carried into the pattern's frame: everything that laying it needs.
+type ground struct {
+	zone
+	canvas *canvas
+	lay    document.Lay
+	mark   string // prefix of its addresses where the face has several fields
+	bond   bond.Bond
+	frame  geom.Frame // of the pattern in the face; its origin is the point that offsets are marked from
+	region geom.Region
+	floor  *lay.Field
+	hits   []lay.Hit
+}
+
+// ground readies a zone; false where its bond can not be laid.
+func (m *maker) ground(c *canvas, l document.Lay, z zone, mark string) (*ground, bool) {
+	spec, ok := m.spec(z.field)
+	if !ok {
+		return nil, false
+	}
+	b, found := bond.Make(spec, bond.Goods{Sizes: z.good.sizes, Joint: z.good.joint,
+		Hex: z.good.tile.Shape == document.Hexagon, Upright: z.field.Turned.Or(false), Chips: chips(z.good.tile)})
+	for _, f := range found {
+		f.At = z.field.At
+		m.findings = append(m.findings, f)
+	}
+	if len(b.Protos) == 0 {
+		return nil, false
+	}
+	m.rules(z.field, z.good, share(spec, b))
+	g := &ground{zone: z, canvas: c, lay: l, mark: mark, bond: b}
+	g.frame = geom.Frame{Origin: g.zero(), Angle: b.Angle}
+	g.region = z.region.In(g.frame)
+	g.floor = lay.On(g.region)
+	g.hits = m.hits(g)
+	return g, true
+}
+
+// zero is the point that offsets are marked from: the center line, or the middle of the field, at its lowest edge on
+// a wall and in the middle of a floor. The balanced layout and the whole first course are then among those searched.
+func (g *ground) zero() geom.Point {
+	box := g.zone.region.Bounds()
+	p := geom.Point{X: (box.Min.X + box.Max.X).MulDiv(1, 2), Y: box.Min.Y}
+	if g.canvas.face.Kind == site.FloorFace {
+		p.Y = (box.Min.Y + box.Max.Y).MulDiv(1, 2)
+	}
+	if x, ok := g.centerLine(); ok {
+		p.X = x
+	}
+	return p
+}
+
+func (g *ground) centerLine() (unit.Length, bool) {
+	for _, l := range g.canvas.face.Lines {
+		if g.lay.CenterOn.Known && l.Name == g.lay.CenterOn.V {
+			return l.X, true
+		}
+	}
+	return 0, false
+}
+
+func chips(t document.Tile) *bond.Chips {
+	if t.Kind != document.Mosaic || !t.Chip.Known {
+		return nil
+	}
+	return &bond.Chips{Size: t.Chip.V, Joint: t.ChipJoint.Or(0)}
+}
+
+// share is a running bond's offset as a share of the tile, for the published limit.
+func share(s bond.Spec, b bond.Bond) unit.Ratio {
+	switch {
+	case s.Kind != bond.Running:
+		return 0
+	case s.Den > 0:
+		return unit.Ratio(int64(s.Num) * int64(unit.One) / int64(s.Den))
+	}
+	pitch := b.Pitch.X
+	if s.Vertical {
+		pitch = b.Pitch.Y
+	}
+	return unit.Ratio(int64(s.Shift) * int64(unit.One) / int64(pitch))
+}
+
+// hits are the holes to drill, in the pattern's frame.
+func (m *maker) hits(g *ground) []lay.Hit {
+	var out []lay.Hit
+	for i, h := range g.canvas.face.Holes {
+		if d := m.drill(h); d > 0 {
+			out = append(out, lay.Hit{Index: i, Center: g.frame.In(h.Center), Drill: d})
+		}
+	}
+	return out
+}
+
+// holeClearance is the gap round a pipe that lets it move and a tile be set: 1/8 in all round (common practice 3 to
+// 6 mm), hidden by the escutcheon.
+const holeClearance = unit.Inch / 8
+
+// drill is the diameter to drill: asked for, or the pipe and its clearance; 0 where neither is known.
+func (m *maker) drill(h site.Hole) unit.Length {
+	switch {
+	case h.Drill > 0:
+		return h.Drill
+	case h.Diameter > 0:
+		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round", "common practice", diag.T(h.Name), diag.L(holeClearance))
+		return h.Diameter + 2*holeClearance
+	}
+	m.found(diag.Unchecked, "hole-unknown", h.At, "not checked: the hole for {0}, its diameter is missing",
+		"give its diameter, or the hole to drill", diag.T(h.Name))
+	return 0
+}
+
+// pieces lays the field at an origin of the pattern's frame and describes every piece.
+func (m *maker) pieces(g *ground, origin geom.Point) []piece.Piece {
+	laid, _ := g.floor.Lay(g.bond, origin, g.hits)
+	out := make([]piece.Piece, len(laid))
+	describe := m.describer(g, piece.Number(g.bond, g.region.Bounds(), origin))
+	for i, p := range laid {
+		out[i] = describe(p)
+	}
+	return out
+}
+
+// layouts searches the best few, or takes the pinned one, and fills the first with its pieces.
+func (m *maker) layouts(g *ground, faces []Face) (f Field) {
+	f = Field{Name: g.field.Name, At: g.field.At, Tile: g.good.tile.Name, Bond: g.bond.Name, Joint: g.good.joint,
+		Region: g.zone.region, Angle: g.bond.Angle, Sizes: real(g.good)}
+	in := m.input(g)
+	pin, held := m.pin(g, faces)
+	if held {
+		f.Held = true
+		f.Layouts = []Layout{m.layout(g, search.Judge(in, pin))}
+		m.costOfPin(g, in, f.Layouts[0])
+	} else {
+		r := search.Best(in)
+		f.Searched = r.Searched
+		for _, c := range r.Finalists {
+			f.Layouts = append(f.Layouts, m.layout(g, c))
+		}
+	}
+	for i := range f.Layouts[min(1, len(f.Layouts)):] {
+		f.Layouts[i+1].Pieces = nil // only the chosen layout's pieces are kept; the others are drawn from their origin
+	}
+	return f
+}
+
+func real(g good) []Size {
+	out := make([]Size, len(g.sizes))
+	for i, s := range g.sizes {
+		out[i] = Size{s.Name, s.Length, s.Width}
+	}
+	return out
+}
+
+func (m *maker) layout(g *ground, c search.Candidate) Layout {
+	pieces := m.pieces(g, c.Origin)
+	n := m.count(g.good, pieces)
+	return Layout{Origin: g.frame.Out(c.Origin), Measures: c.Measures, Why: c.Why, WhyNot: c.WhyNot,
+		Whole: n.whole, CutCount: n.cut, Tiles: n.tiles, TilesLeast: n.least, Pieces: pieces}
+}
+
+// input is what the search sees of a field.
+func (m *maker) input(g *ground) search.Input {
+	face := g.canvas.face
+	in := search.Input{Region: g.region, Bond: g.bond, Edges: searchEdges(g.canvas.edges), Mark: search.DefaultMark(m.doc.Units)}
+	in.Order, _ = judge.OrderOf(names(g.lay.LookFor))
+	if _, ok := g.centerLine(); ok && g.bond.Angle == 0 {
+		in.Center = search.Line{Given: true} // the frame's origin is on it
+	}
+	for _, h := range g.hits {
+		in.Holes = append(in.Holes, search.Hole{Name: face.Holes[h.Index].Name, Center: h.Center, Drill: h.Drill})
+	}
+	in.Sights = m.sights(g)
+	for _, o := range face.Openings {
+		if g.bond.Angle == 0 && o.Moves > 0 {
+			r := geom.Rect{Min: g.frame.In(o.Rect.Min), Max: g.frame.In(o.Rect.Max)}
+			in.Openings = append(in.Openings, search.Opening{Name: o.Name, Rect: r, Moves: o.Moves})
+		}
+	}
+	in.Count = func(origin geom.Point) search.Count {
+		n := m.count(g.good, m.pieces(g, origin))
+		return search.Count{Tiles: n.whole + n.tiles, Least: n.whole + n.least, Neck: n.neck, NeckAt: n.neckAt}
+	}
+	return in
+}
+
+func searchEdges(edges []site.Edge) []search.Edge {
+	out := make([]search.Edge, len(edges))
+	for i, e := range edges {
+		out[i] = search.Edge{Name: e.Name, Opening: e.Kind == site.OpeningEdge, Hidden: e.Hidden, Weight: e.Weight}
+	}
+	return out
+}
+
+func names(list []document.Name) []string {
+	out := make([]string, len(list))
+	for i, n := range list {
+		out[i] = n.Text
+	}
+	return out
+}
+
+// sights are the heights where a whole course should end, in the pattern's frame; only a pattern that lies square has any.
+func (m *maker) sights(g *ground) []search.Sight {
+	if g.bond.Angle != 0 {
+		return nil
+	}
+	var out []search.Sight
+	at := func(name string, y unit.Length) {
+		out = append(out, search.Sight{Name: name, Y: y - g.frame.Origin.Y})
+	}
+	for _, s := range g.lay.Sight {
+		for _, o := range g.canvas.face.Openings {
+			if o.Name == s.Opening {
+				at(o.Name+", bottom", o.Rect.Min.Y)
+				at(o.Name+", top", o.Rect.Max.Y)
+			}
+		}
+		if s.Up.Given {
+			if y, _, ok := m.room.Up(g.canvas.face.Name, s.Up, 0); ok {
+				at("sight line", y)
+			}
+		}
+	}
+	return out
+}

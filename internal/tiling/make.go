@@ -1,0 +1,102 @@
+package tiling
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/document"
+	"dryfit/internal/site"
+)
+
+// Make plans all tile work of a room. A face that can not be laid is told of and left out; the rest goes on.
+func Make(doc document.Room, room site.Room, o Options) (Plan, diag.List, []diag.Assumption) {
+	m := &maker{doc: doc, room: room, options: o}
+	var p Plan
+	var u usage
+	for _, l := range inOrder(doc.Lay) {
+		if o.Face != "" && l.Face != o.Face {
+			continue
+		}
+		if face, ok := m.room.Face(l.Face); ok {
+			p.Faces = append(p.Faces, m.layFace(face, l, &u, p.Faces))
+		}
+	}
+	p.Goods = m.totals(u)
+	return p, m.findings, m.assumed
+}
+
+// inOrder puts each face after the one whose joints it continues; the document's order else. A circle of faces that
+// continue each other is broken where the document's order breaks it.
+func inOrder(list []document.Lay) []document.Lay {
+	var out []document.Lay
+	done := map[string]bool{}
+	var take func(l document.Lay)
+	take = func(l document.Lay) {
+		if done[l.Face] {
+			return
+		}
+		done[l.Face] = true
+		for _, o := range list {
+			if l.ContinueFrom.Known && o.Face == l.ContinueFrom.V {
+				take(o)
+			}
+		}
+		out = append(out, l)
+	}
+	for _, l := range list {
+		take(l)
+	}
+	return out
+}
+
+// layFace lays every field of one face.
+func (m *maker) layFace(face site.Face, l document.Lay, u *usage, before []Face) Face {
+	out := Face{Name: face.Name, Mark: markOf(face.Name, before), At: l.At}
+	c := newCanvas(face)
+	zones := m.zones(c, l)
+	for i, z := range zones {
+		g, ok := m.ground(c, l, z, fieldMark(i, len(zones)))
+		if !ok {
+			continue
+		}
+		f := m.layouts(g, before)
+		out.Fields = append(out.Fields, f)
+		u.add(z.good, out.Mark, f)
+		if out.Ledger == nil && len(f.Layouts) > 0 {
+			out.Ledger = ledger(face, c.edges, z.region, g.bond, f.Chosen().Origin)
+		}
+	}
+	out.Edges = c.edges
+	out.Movement = m.movement(face)
+	out.Setting = settingOrder(out.Fields, out.Ledger)
+	return out
+}
+
+// fieldMark tells the fields of one face apart in addresses; a single field needs none.
+func fieldMark(i, of int) string {
+	if of == 1 {
+		return ""
+	}
+	return string(rune('a' + i%26))
+}
+
+// markOf makes a short unique mark from a face's name: initials, or the first two letters of a single word.
+func markOf(name string, before []Face) string {
+	words := strings.FieldsFunc(name, func(r rune) bool { return r == ' ' || r == '>' })
+	mark := ""
+	for _, w := range words {
+		mark += strings.ToUpper(string([]rune(w)[:1]))
+	}
+	if len(words) == 1 {
+		mark = strings.ToUpper(string([]rune(name)[:min(2, len([]rune(name)))]))
+	}
+	taken := func(s string) bool {
+		return slices.ContainsFunc(before, func(f Face) bool { return f.Mark == s })
+	}
+	for i, stem := 2, mark; taken(mark); i++ {
+		mark = stem + strconv.Itoa(i)
+	}
+	return mark
+}

@@ -1,0 +1,130 @@
+package tiling
+
+import (
+	"dryfit/internal/diag"
+	"dryfit/internal/geom"
+	"dryfit/internal/site"
+	"dryfit/internal/tiling/judge"
+	"dryfit/internal/tiling/search"
+	"dryfit/internal/unit"
+)
+
+// pin returns the origin that the person holds the field to, in the pattern's frame: a joint crossing that is named,
+// or the joints of another face carried round the corner.
+func (m *maker) pin(g *ground, before []Face) (geom.Point, bool) {
+	if g.field.Pin.Given {
+		return m.named(g)
+	}
+	if g.lay.ContinueFrom.Known {
+		return m.continued(g, before)
+	}
+	return geom.Point{}, false
+}
+
+// named: the crossing's middle is half a joint off the tile's lower left corner, both ways.
+func (m *maker) named(g *ground) (geom.Point, bool) {
+	x, _, okX := m.room.Across(g.canvas.face.Name, g.field.Pin.Across, 0)
+	y, _, okY := m.room.Up(g.canvas.face.Name, g.field.Pin.Up, 0)
+	if !okX || !okY {
+		return geom.Point{}, false
+	}
+	half := g.good.joint.MulDiv(1, 2)
+	return g.frame.In(geom.Point{X: x, Y: y}).Add(geom.Point{X: half, Y: half}), true
+}
+
+// continued unrolls the corner: what is seen of one wall ends where what is seen of the other begins, and the joints run
+// on as if the two were one plane.
+func (m *maker) continued(g *ground, before []Face) (geom.Point, bool) {
+	from, origin, ok := m.laidBefore(g, before)
+	if !ok {
+		m.found(diag.Look, "continue-nothing", g.lay.At, "{0} can not continue the joints of {1}: no field there has the same tile in courses",
+			"lay the same tile there, or drop continue from", diag.T(g.canvas.face.Name), diag.T(g.lay.ContinueFrom.V))
+		return geom.Point{}, false
+	}
+	shift, ok := acrossCorner(from, g.canvas.face)
+	if !ok {
+		m.found(diag.Look, "continue-apart", g.lay.At, "{0} and {1} do not share a corner", "name a wall beside this one",
+			diag.T(g.canvas.face.Name), diag.T(from.Name))
+		return geom.Point{}, false
+	}
+	return g.frame.In(origin.Add(geom.Point{X: shift})), true
+}
+
+// laidBefore finds the field to continue: the same tile at the same joint, lying square, in the face named.
+func (m *maker) laidBefore(g *ground, before []Face) (face site.Face, origin geom.Point, ok bool) {
+	for _, f := range before {
+		if f.Name != g.lay.ContinueFrom.V {
+			continue
+		}
+		for _, field := range f.Fields {
+			if field.Tile == g.good.tile.Name && field.Joint == g.good.joint && field.Angle == 0 && g.bond.Angle == 0 && len(field.Layouts) > 0 {
+				face, ok = m.room.Face(f.Name)
+				return face, field.Chosen().Origin, ok
+			}
+		}
+	}
+	return face, origin, false
+}
+
+// acrossCorner is what to add to an x of one wall to get the x of the same unrolled place on its neighbor.
+func acrossCorner(from, to site.Face) (unit.Length, bool) {
+	switch {
+	case from.RightCorner != "" && from.RightCorner == to.LeftCorner:
+		a, okA := seenEnd(from, from.RightCorner, -1)
+		b, okB := seenEnd(to, to.LeftCorner, 1)
+		return b - a, okA && okB
+	case from.LeftCorner != "" && from.LeftCorner == to.RightCorner:
+		a, okA := seenEnd(from, from.LeftCorner, 1)
+		b, okB := seenEnd(to, to.RightCorner, -1)
+		return b - a, okA && okB
+	}
+	return 0, false
+}
+
+// seenEnd is the x at the level line where what is seen of a wall ends at a corner; inward is the direction into the wall.
+func seenEnd(f site.Face, corner string, inward unit.Length) (unit.Length, bool) {
+	for _, r := range f.Cut {
+		for i, v := range r {
+			e, ok := edgeOf(f.Edges, v.Edge)
+			if !ok || e.Name != "corner "+corner {
+				continue
+			}
+			return atLevel(v.P, r[(i+1)%len(r)].P) + inward*e.Hidden, true
+		}
+	}
+	return 0, false
+}
+
+// atLevel is the x of an upright edge at y = 0, or at its nearer end where it does not reach the level line.
+func atLevel(a, b geom.Point) unit.Length {
+	if a.Y > b.Y {
+		a, b = b, a
+	}
+	y := min(max(0, a.Y), b.Y)
+	if a.Y == b.Y {
+		return a.X
+	}
+	return a.X + (b.X-a.X).MulDiv(int64(y-a.Y), int64(b.Y-a.Y))
+}
+
+// costOfPin says what holding the layout costs against the best that the search would offer.
+func (m *maker) costOfPin(g *ground, in search.Input, held Layout) {
+	best := search.Best(in)
+	if len(best.Finalists) == 0 {
+		return
+	}
+	for i, b := range best.Finalists[0].Measures {
+		if i < len(held.Measures) && b.Name == held.Measures[i].Name && b.Cost != held.Measures[i].Cost {
+			m.found(diag.Note, "pin-costs", g.field.At, "{0} is held where it is: {1} {2}, where the best layout has {3}", "",
+				diag.T(g.field.Name), diag.T(string(b.Name)), sayMeasure(held.Measures[i]), sayMeasure(b))
+			return
+		}
+	}
+}
+
+func sayMeasure(v judge.Measure) diag.Value {
+	if v.IsCount {
+		return diag.N(v.Count)
+	}
+	return diag.L(v.Length)
+}

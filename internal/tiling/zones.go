@@ -1,0 +1,150 @@
+package tiling
+
+import (
+	"dryfit/internal/diag"
+	"dryfit/internal/document"
+	"dryfit/internal/geom"
+	"dryfit/internal/site"
+	"dryfit/internal/unit"
+)
+
+// zone is one field's share of a face, in the face's frame. Its region's labels index the canvas's edges.
+type zone struct {
+	field  document.Field
+	good   good
+	region geom.Region
+}
+
+// canvas is a face being divided among its fields. It adds edges of its own (where field meets field, where a
+// field simply ends) to those of the face; edges[i] has label i+1.
+type canvas struct {
+	face  site.Face
+	edges []site.Edge
+}
+
+func newCanvas(face site.Face) *canvas {
+	return &canvas{face, append([]site.Edge(nil), face.Edges...)}
+}
+
+func (c *canvas) label(e site.Edge) geom.Label {
+	c.edges = append(c.edges, e)
+	return geom.Label(len(c.edges))
+}
+
+// zones divides a face. A later field takes its area, and a joint round it, from the earlier ones.
+func (m *maker) zones(c *canvas, lay document.Lay) []zone {
+	var taken []geom.Region
+	out := make([]zone, 0, len(lay.Fields))
+	for i := len(lay.Fields) - 1; i >= 0; i-- {
+		f := lay.Fields[i]
+		g, ok := m.good(f)
+		if !ok {
+			continue
+		}
+		own, grown, ok := m.claim(c, f, g)
+		if !ok {
+			continue
+		}
+		rest, err := own.Minus(taken)
+		if err != nil {
+			m.found(diag.Stop, "field-outline", f.At, "the outline of field {0} can not be used: {1}",
+				"simplify the openings and fields that meet here", diag.T(f.Name), diag.T(err.Error()))
+			continue
+		}
+		taken = append(taken, grown)
+		if len(rest) == 0 {
+			m.found(diag.Look, "field-empty", f.At, "field {0} has no place left on {1}",
+				"check its heights against the face and the later fields", diag.T(f.Name), diag.T(c.face.Name))
+			continue
+		}
+		out = append([]zone{{f, g, rest}}, out...)
+	}
+	return out
+}
+
+// claim returns what a field asks for, and that grown by its joint, which is what earlier fields lose.
+func (m *maker) claim(c *canvas, f document.Field, g good) (own, grown geom.Region, ok bool) {
+	if f.Border.Known {
+		return m.border(c, f, g)
+	}
+	box, cut, ok := m.box(c.face, f)
+	if !ok {
+		return nil, nil, false
+	}
+	ends := c.label(site.Edge{Kind: site.FreeEdge, Name: "end of " + f.Name, Shows: true, Weight: 2})
+	meets := c.label(site.Edge{Kind: site.FreeEdge, Name: f.Name, Joint: g.joint, Weight: 1})
+	own = c.face.Cut.ClipRect(box, [4]geom.Label{ends, ends, ends, ends})
+	if cut {
+		box = geom.Rect{Min: box.Min.Sub(geom.Point{X: g.joint, Y: g.joint}), Max: box.Max.Add(geom.Point{X: g.joint, Y: g.joint})}
+	}
+	return own, c.face.Cut.ClipRect(box, [4]geom.Label{meets, meets, meets, meets}), true
+}
+
+// box is the rectangle that a field is held to; cut is false where that is the whole face.
+func (m *maker) box(face site.Face, f document.Field) (box geom.Rect, cut, ok bool) {
+	box, ok = face.Cut.Bounds(), true
+	if len(face.Cut) == 0 {
+		return box, false, false
+	}
+	if f.Up.Given {
+		lo, hi, found := m.room.Up(face.Name, f.Up, 0)
+		ok = ok && found
+		box.Min.Y, cut = lo, true
+		if f.Up.Both {
+			box.Max.Y = hi
+		}
+	}
+	if f.To.Given {
+		lo, _, found := m.room.Up(face.Name, f.To, 0)
+		ok = ok && found
+		box.Max.Y, cut = lo, true
+	}
+	if f.Across.Given {
+		lo, hi, found := m.room.Across(face.Name, f.Across, 0)
+		ok = ok && found
+		box.Min.X, cut = lo, true
+		if f.Across.Both {
+			box.Max.X = hi
+		}
+	}
+	if ok && (box.W() <= 0 || box.H() <= 0) {
+		m.found(diag.Stop, "field-upside-down", f.At, "field {0} ends before it begins on {1}",
+			"give the lower height or the left edge first", diag.T(f.Name), diag.T(face.Name))
+		ok = false
+	}
+	return box, cut, ok
+}
+
+// border returns the strip along the face's outline, and that with its joint.
+func (m *maker) border(c *canvas, f document.Field, g good) (own, grown geom.Region, ok bool) {
+	inner := c.label(site.Edge{Kind: site.FreeEdge, Name: "inside of " + f.Name, Shows: true, Weight: 2})
+	meets := c.label(site.Edge{Kind: site.FreeEdge, Name: f.Name, Joint: g.joint, Weight: 1})
+	own, ok1 := strip(c.face.Cut, f.Border.V, inner)
+	grown, ok2 := strip(c.face.Cut, f.Border.V+g.joint, meets)
+	if !ok1 || !ok2 {
+		m.found(diag.Stop, "border-too-wide", f.Border.At, "a border of {0} leaves nothing inside on {1}",
+			"make the border narrower", diag.L(f.Border.V), diag.T(c.face.Name))
+	}
+	return own, grown, ok1 && ok2
+}
+
+// strip is a region less itself inset; the new inner edges get one label.
+func strip(g geom.Region, width unit.Length, l geom.Label) (geom.Region, bool) {
+	inside, err := geom.OffsetEdges(g, func(geom.Label) unit.Length { return width })
+	if err != nil || len(inside) == 0 {
+		return nil, false
+	}
+	out, err := g.Minus([]geom.Region{relabel(inside, l)})
+	return out, err == nil && len(out) > 0
+}
+
+func relabel(g geom.Region, l geom.Label) geom.Region {
+	out := make(geom.Region, len(g))
+	for i, r := range g {
+		out[i] = make(geom.Ring, len(r))
+		for j, v := range r {
+			out[i][j] = geom.Vertex{P: v.P, Edge: l}
+		}
+	}
+	return out
+}
