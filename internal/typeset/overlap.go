@@ -12,21 +12,37 @@ type Placed struct {
 	Box  draw.Box
 }
 
-// Placements lists every text of the page in drawing order, those within groups too; empty texts are left out.
-func Placements(page draw.Page) []Placed { return placed(nil, page.Items) }
+// Placements lists every text of the page in drawing order, those within groups too. Empty texts are left out, and
+// so is what a group's clip hides.
+func Placements(page draw.Page) []Placed { return placed(nil, page.Items, nil) }
 
-func placed(out []Placed, items []draw.Item) []Placed {
+func placed(out []Placed, items []draw.Item, window *draw.Box) []Placed {
 	for _, it := range items {
 		switch it := it.(type) {
 		case draw.Group:
-			out = placed(out, it.Items)
+			out = placed(out, it.Items, narrowed(window, it.Clip))
 		case draw.Text:
-			if Width(it.Body, it.Size, it.Bold) > 0 {
-				out = append(out, Placed{it, BoxOf(it)})
+			b := BoxOf(it)
+			if window != nil {
+				b = b.And(*window)
+			}
+			if b.W() > 0 && b.H() > 0 {
+				out = append(out, Placed{it, b})
 			}
 		}
 	}
 	return out
+}
+
+func narrowed(window *draw.Box, clip *[2]draw.XY) *draw.Box {
+	if clip == nil {
+		return window
+	}
+	b := draw.Box{Lo: clip[0], Hi: clip[1]}
+	if window != nil {
+		b = b.And(*window)
+	}
+	return &b
 }
 
 // Overlap is a fault of a page's lettering: two texts that cover each other, or one (then Other is nil) that

@@ -18,6 +18,9 @@ type Chain struct {
 	Limits        *Limits // where moved texts may stand; nil is anywhere
 }
 
+// chainClear is kept on either side of a text that moved out, so that two do not read as one.
+const chainClear = draw.MM
+
 // Dimension is one dimension, a chain of one.
 type Dimension struct {
 	Vertical      bool
@@ -106,7 +109,7 @@ func (c Chain) moved() []draw.Item {
 			continue
 		}
 		which, want = append(which, i), append(want, c.middle(i))
-		half = append(half, width(text, sized(c.Size))/2+lineClear)
+		half = append(half, width(text, sized(c.Size))/2+chainClear)
 		if n := len(half); n > 1 {
 			apart = append(apart, half[n-2]+half[n-1])
 		}

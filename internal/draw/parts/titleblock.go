@@ -17,7 +17,7 @@ type TitleBlock struct {
 	Revision string
 	Paper    string
 	Units    string
-	Sheet    int
+	Sheet    int // 0 where there is only this one
 	Sheets   int // 0 where the count is not known
 }
 
@@ -51,7 +51,10 @@ func (t TitleBlock) lower() []cell {
 }
 
 func (t TitleBlock) number() string {
-	if t.Sheets <= 0 {
+	switch {
+	case t.Sheet <= 0:
+		return ""
+	case t.Sheets <= 0:
 		return fmt.Sprint(t.Sheet)
 	}
 	return fmt.Sprintf("%d/%d", t.Sheet, t.Sheets)
