@@ -9,22 +9,14 @@ func (ix *Index) band(y unit.Length) int {
 	return max(0, min(k, len(ix.bands)-1))
 }
 
-// contains2 is Region.contains2 with the edges of one band: a ray to the right meets no others.
-func (ix *Index) contains2(p2 Point) int {
-	odd := false
-	y := p2.Y >> 1
-	if y < ix.bounds.Min.Y || y > ix.bounds.Max.Y {
+// contains is Region.contains with the edges of one band: a ray to the right meets no others.
+func (ix *Index) contains(p Point, scale unit.Length) int {
+	if p.Y < scale*ix.bounds.Min.Y || p.Y > scale*ix.bounds.Max.Y {
 		return -1
 	}
-	for _, e := range ix.bands[ix.band(y)] {
-		c := rayCrosses(e.a, e.b, p2)
-		if c == 0 {
-			return 0
-		}
-		odd = odd != (c > 0)
+	var c crossings
+	for _, e := range ix.bands[ix.band(p.Y/scale)] {
+		c.add(e.a, e.b, p, scale)
 	}
-	if odd {
-		return 1
-	}
-	return -1
+	return c.verdict()
 }

@@ -70,15 +70,15 @@ func (c *clipper) add(r Ring, from, run int) {
 	n, id := len(r), len(c.chains)
 	before, last, after := (from+n-1)%n, (from+run-1)%n, (from+run)%n
 	c.chains = append(c.chains, chain{ring: r, from: from, n: run,
-		in:  c.place(r, before, from, id),
-		out: c.place(r, after, last, id)})
+		in:  c.place(r, before, from, id, r[before].Edge),
+		out: c.place(r, after, last, id, r[last].Edge)})
 }
 
-func (c *clipper) place(r Ring, lo, hi, id int) place {
+func (c *clipper) place(r Ring, lo, hi, id int, edge Label) place {
 	p, q := r[lo].P, r[hi].P
 	at := p
 	if c.dists[lo] != 0 {
-		at = c.snap(crossing(p, q, c.dists[lo], c.dists[hi]))
+		at = c.meet(p, q, c.dists[lo], c.dists[hi], edge)
 	}
 	return place{p, q, at, id}
 }

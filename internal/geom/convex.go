@@ -1,23 +1,40 @@
 package geom
 
+import "math"
+
 // ClipRect returns the part of g in r. Edges along r's sides have labels[0..3] for left, bottom, right, top.
 func (g Region) ClipRect(r Rect, labels [4]Label) Region {
 	return g.ClipConvex(RectRing(r, labels[0], labels[1], labels[2], labels[3]))
 }
 
-// ClipConvex returns the part of g in the convex counter-clockwise ring c. Edges along c's edges have c's labels.
+// ClipConvex returns the part of g in the convex counter-clockwise ring c. Edges along c's edges have c's labels. The
+// least len(c) labels of all are used within and must not be g's.
 func (g Region) ClipConvex(c Ring) Region {
-	square := c.square()
 	g = g.near(c.Bounds())
-	for i, v := range c {
+	for k, v := range c {
 		if len(g) == 0 {
 			return nil
 		}
-		l := lineThrough(v.P, c.end(i), v.Edge)
-		l.ends = !square
+		l := lineThrough(v.P, c.end(k), sideLabel(k))
+		l.ends, l.before, l.after = true, sideLabel((k+len(c)-1)%len(c)), sideLabel((k+1)%len(c))
 		g = g.clip(l)
 	}
+	g.nameSides(c)
 	return g.unknotted()
+}
+
+// sideLabel is the label of a clipping outline's edge k while it clips, so that each can be told from all others.
+func sideLabel(k int) Label { return math.MinInt32 + Label(k) }
+
+// nameSides gives edges along c the labels of c. Only rings that clipping has made have such edges.
+func (g Region) nameSides(c Ring) {
+	for _, r := range g {
+		for i := range r {
+			if k := int(r[i].Edge) - math.MinInt32; k < len(c) {
+				r[i].Edge = c[k].Edge
+			}
+		}
+	}
 }
 
 // near returns the rings whose bounds share area with r; the others have no part in what lies in r.
@@ -29,14 +46,4 @@ func (g Region) near(r Rect) Region {
 		}
 	}
 	return out
-}
-
-// square reports whether all edges run along the axes: then corners come out exactly.
-func (r Ring) square() bool {
-	for i, v := range r {
-		if e := r.end(i); e.X != v.P.X && e.Y != v.P.Y {
-			return false
-		}
-	}
-	return true
 }

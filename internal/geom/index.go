@@ -23,7 +23,7 @@ func (g Region) classify(s shape) Where {
 			}
 		}
 	}
-	return sidedness(g.contains2(s.middle2()))
+	return sidedness(g.contains(s.inner4(), 4))
 }
 
 func sidedness(contains int) Where {
@@ -41,18 +41,18 @@ type shape struct {
 
 func rectShape(r Rect) shape { return shape{bounds: r} }
 
-// middle2 returns twice a point strictly inside the shape: the middle of a rectangle; for a convex ring the middle of
-// the first diagonal that is no side.
-func (s shape) middle2() Point {
+// inner4 returns four times a point strictly inside the shape: in a triangle of three of its corners, halfway from one to the
+// middle of the others.
+func (s shape) inner4() Point {
 	if s.ring == nil {
-		return s.bounds.Min.Add(s.bounds.Max)
+		m := s.bounds.Min.Add(s.bounds.Max)
+		return m.Add(m)
 	}
-	for i := 2; i < len(s.ring); i++ {
-		if Cross(s.ring[0].P, s.ring[1].P, s.ring[i].P) != 0 && i < len(s.ring)-1 {
-			return s.ring[0].P.Add(s.ring[i].P)
-		}
+	a, i := s.ring[0].P, 2
+	for i < len(s.ring)-1 && Cross(a, s.ring[i-1].P, s.ring[i].P) == 0 {
+		i++
 	}
-	return s.ring[0].P.Add(s.ring[len(s.ring)-1].P)
+	return a.Add(a).Add(s.ring[i-1].P).Add(s.ring[i].P)
 }
 
 // crossedBy reports whether the segment a b enters the open shape: no line along a side of the shape, nor the line
@@ -144,7 +144,7 @@ func (ix *Index) classify(s shape) Where {
 			}
 		}
 	}
-	return sidedness(ix.contains2(s.middle2()))
+	return sidedness(ix.contains(s.inner4(), 4))
 }
 
 // ClipRect is Region.ClipRect through the index.

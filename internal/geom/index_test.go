@@ -57,7 +57,7 @@ func squares(g Region, r Rect) Where {
 	in, out := false, false
 	for x := r.Min.X; x < r.Max.X; x++ {
 		for y := r.Min.Y; y < r.Max.Y; y++ {
-			s := g.contains2(pt(2*x+1, 2*y+1))
+			s := g.contains(pt(2*x+1, 2*y+1), 2)
 			in, out = in || s >= 0, out || s <= 0
 		}
 	}

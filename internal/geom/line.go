@@ -6,7 +6,9 @@ type line struct {
 	a, b  Point
 	label Label
 	axis  axis
-	ends  bool // a and b are corners of the outline that clips
+
+	ends          bool  // a and b are corners of the outline that clips, where it meets
+	before, after Label // the lines before and after it
 }
 
 type axis uint8
@@ -49,20 +51,14 @@ func (l line) dist(p Point) int64 {
 	return Cross(l.a, l.b, p)
 }
 
-// cornerReach is how far, in counts of 1/16000 mm, a corner of the clipping outline may be missed where a line meets an
-// edge that the line before has made: less than a count for the rounding of that edge's ends, 2/√3 of it where the
-// lines meet at 60°, and less than a count for rounding again.
-const cornerReach = 2
-
-// snap puts a crossing that has missed a corner of the clipping outline on it.
-func (l line) snap(p Point) Point {
-	if !l.ends {
-		return p
+// meet returns where an edge p q with label edge crosses the line. Where the lines before and after it have
+// made the edge, that is the corner between them, which rounded ends would miss.
+func (l line) meet(p, q Point, dp, dq int64, edge Label) Point {
+	switch {
+	case l.ends && edge == l.before:
+		return l.a
+	case l.ends && edge == l.after:
+		return l.b
 	}
-	for _, corner := range [2]Point{l.a, l.b} {
-		if d := p.Sub(corner); d.X.Abs() <= cornerReach && d.Y.Abs() <= cornerReach {
-			return corner
-		}
-	}
-	return p
+	return crossing(p, q, dp, dq)
 }

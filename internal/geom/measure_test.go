@@ -108,7 +108,7 @@ func TestSpansAgainstPoints(t *testing.T) {
 		spans := g.Spans(Horizontal, y)
 		for x2 := unit.Length(-53); x2 < 53; x2 += 2 {
 			in := slices.ContainsFunc(spans, func(s Span) bool { return 2*s.Lo <= x2 && x2 <= 2*s.Hi })
-			if in != (g.contains2(pt(x2, 2*y)) >= 0) {
+			if in != (g.contains(pt(x2, 2*y), 2) >= 0) {
 				t.Fatalf("%s at y = %d: %s, but x = %d/2 is otherwise", show(g), y, showSpans(spans), x2)
 			}
 		}

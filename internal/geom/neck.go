@@ -137,7 +137,7 @@ func (n *necker) open(p, q Point) bool {
 			return false
 		}
 	}
-	return n.part.contains2(p.Add(q)) >= 0
+	return n.part.contains(p.Add(q), 2) >= 0
 }
 
 // grazes reports whether e is an edge that an end of the way stands on but for the rounding of its foot.

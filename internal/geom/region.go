@@ -28,43 +28,45 @@ func (g Region) Bounds() Rect {
 }
 
 // Contains returns +1 if p is inside, 0 on the boundary, -1 outside.
-func (g Region) Contains(p Point) int {
-	return g.contains2(Point{2 * p.X, 2 * p.Y})
-}
+func (g Region) Contains(p Point) int { return g.contains(p, 1) }
 
-// contains2 is Contains for the point p2/2, so that the middle of two grid points can be asked for. A ray runs to
-// the right and its crossings are counted; 2^30 · 2^31 · 2 fits in an int64.
-func (g Region) contains2(p2 Point) int {
-	odd := false
+// contains is Contains for the point p/scale, so that a point between grid points can be asked for; the scale is 4 at
+// most. A ray runs to the right and its crossings are counted.
+func (g Region) contains(p Point, scale unit.Length) int {
+	var c crossings
 	for _, r := range g {
 		for i, v := range r {
-			c := rayCrosses(v.P, r.end(i), p2)
-			if c == 0 {
-				return 0
-			}
-			odd = odd != (c > 0)
+			c.add(v.P, r.end(i), p, scale)
 		}
 	}
-	if odd {
-		return 1
-	}
-	return -1
+	return c.verdict()
 }
 
-// rayCrosses returns +1 if the ray from p2/2 to the right crosses the edge a b (its lower end counted, its upper
-// end not), 0 if p2/2 lies on the edge, -1 if neither.
-func rayCrosses(a, b, p2 Point) int {
+// crossings counts the edges that a ray crosses.
+type crossings struct{ odd, on bool }
+
+// add counts the edge a b if the ray from p/scale to the right crosses it, its lower end included, its upper end not.
+// A product is taken only for a point in the edge's bounds, where it stays below 2^62.
+func (c *crossings) add(a, b, p Point, scale unit.Length) {
 	if a.Y > b.Y {
 		a, b = b, a
 	}
-	if p2.Y < 2*a.Y || p2.Y > 2*b.Y || p2.X > 2*max(a.X, b.X) {
-		return -1
+	if p.Y < scale*a.Y || p.Y > scale*b.Y || p.X > scale*max(a.X, b.X) {
+		return
 	}
-	c := int64(b.X-a.X)*int64(p2.Y-2*a.Y) - int64(b.Y-a.Y)*int64(p2.X-2*a.X)
-	if c == 0 && p2.X >= 2*min(a.X, b.X) {
+	side := int64(1)
+	if p.X >= scale*min(a.X, b.X) {
+		side = int64(b.X-a.X)*int64(p.Y-scale*a.Y) - int64(b.Y-a.Y)*int64(p.X-scale*a.X)
+	}
+	c.on = c.on || side == 0
+	c.odd = c.odd != (side > 0 && p.Y < scale*b.Y)
+}
+
+func (c *crossings) verdict() int {
+	switch {
+	case c.on:
 		return 0
-	}
-	if c > 0 && p2.Y < 2*b.Y {
+	case c.odd:
 		return 1
 	}
 	return -1
@@ -112,7 +114,7 @@ func (r Ring) holds(o Ring) bool {
 		if s := r.Contains(v.P); s != 0 {
 			return s > 0
 		}
-		if s := (Region{r}).contains2(v.P.Add(o.end(i))); s != 0 {
+		if s := (Region{r}).contains(v.P.Add(o.end(i)), 2); s != 0 {
 			return s > 0
 		}
 	}
