@@ -52,7 +52,7 @@ var (
 		Known: Practice, Where: "tile faces that are planes"}
 	TapeAccuracy = Rule{ID: "tape-accuracy", What: "one standard deviation of one tape reading", Limit: unit.Inch / 32,
 		Known: Practice, Where: "tapes read to 1/16 in or 1 mm; the rounding alone is 0.018 in"}
-	PlumbUsual = Rule{ID: "plumb-usual", What: "how far out of plumb a wall without a reading may be", Limit: unit.Inch / 4,
+	PlumbUsual = Rule{ID: "plumb-usual", What: "how far out of plumb a wall without a reading may be over its height", Limit: unit.Inch,
 		Known: Practice, Where: "walls without an out-of-plumb reading"}
 )
 

@@ -1,6 +1,9 @@
 package site
 
 import (
+	"cmp"
+	"slices"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/geom"
@@ -13,6 +16,8 @@ type elevation struct {
 	width                 unit.Length // of the board at the level line
 	leanLeft, leanRight   unit.Length // how far right the sides have moved over their heights
 	tallLeft, tallRight   unit.Length // the heights that the leans are over
+	downLeft, downRight   unit.Length // from the level line to the bare floor and to the ceiling, at the sides
+	upLeft, upRight       unit.Length
 	floor, ceiling        []geom.Point
 	cornerLeft, cornerEnd [3]unit.Length // x of the corners on each surface, at the level line
 }
@@ -37,6 +42,7 @@ func (s *solver) elevation(i int) (e elevation, ok bool) {
 	topL, topR := s.ends(i, document.Ceiling)
 	a := newAxis(plateL, plateR)
 	lv, rv := s.levels[w.left], s.levels[w.right]
+	e.downLeft, e.downRight, e.upLeft, e.upRight = lv.down, rv.down, lv.up, rv.up
 	e.leanLeft, e.tallLeft = a.x(topL), lv.down+lv.up
 	e.leanRight, e.tallRight = a.x(topR)-a.length, rv.down+rv.up
 	start := lean(e.leanLeft, e.tallLeft, lv.down)
@@ -61,8 +67,8 @@ func (s *solver) ends(i int, h document.Height) (left, right geom.Point) {
 func (s *solver) lines(i int, e *elevation) bool {
 	w := s.walls[i]
 	l, r := s.levels[w.left], s.levels[w.right]
-	down := s.stations(w, e, w.doc.FloorLine, l.down, l.hasDown, r.down, r.hasDown)
-	up := s.stations(w, e, w.doc.CeilingLine, l.up, l.hasUp, r.up, r.hasUp)
+	down := s.stations(w, e, w.doc.FloorLine, end{e.downLeft, l.hasDown}, end{e.downRight, r.hasDown})
+	up := s.stations(w, e, w.doc.CeilingLine, end{e.upLeft, l.hasUp}, end{e.upRight, r.hasUp})
 	if len(down) == 0 {
 		s.missing(w, "floor-unknown", "where the floor is along {0} is not known", "down")
 	}
@@ -80,23 +86,30 @@ func (s *solver) missing(w wall, code, text, key string) {
 	s.list.Add(diag.Stop, code, w.doc.At, text, "measure from the level line at corner {1} and write it under level line > {2}", diag.T(w.name), diag.T(s.cornerName(w.left)), diag.T(key))
 }
 
+// end is a reading at one end of a wall.
+type end struct {
+	v    unit.Length
+	read bool
+}
+
 // stations merges what is read at the corners with what is read along the wall, whose places count from its left corner. A corner
 // without a reading is taken level with the nearest station.
-func (s *solver) stations(w wall, e *elevation, along []document.Station, left unit.Length, hasLeft bool, right unit.Length, hasRight bool) []document.Station {
+func (s *solver) stations(w wall, e *elevation, along []document.Station, left, right end) []document.Station {
 	var out []document.Station
 	from := e.cornerLeft[s.doc.Survey.Touches.Or(document.Stud)]
 	first, last := unit.Length(0), e.width
-	if hasLeft {
-		out = append(out, document.Station{X: first, Value: left})
+	if left.read {
+		out = append(out, document.Station{X: first, Value: left.v})
 	}
 	for _, p := range along {
 		x := p.X + from
-		if (x > first || !hasLeft) && (x < last || !hasRight) {
+		if (x > first || !left.read) && (x < last || !right.read) {
 			out = append(out, document.Station{X: min(max(x, first), last), Value: p.Value})
 		}
 	}
-	if hasRight {
-		out = append(out, document.Station{X: last, Value: right})
+	slices.SortStableFunc(out, func(a, b document.Station) int { return cmp.Compare(a.X, b.X) })
+	if right.read {
+		out = append(out, document.Station{X: last, Value: right.v})
 	}
 	return s.closed(w, out, last)
 }
