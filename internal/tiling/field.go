@@ -116,7 +116,7 @@ func (m *maker) drill(h site.Hole) unit.Length {
 	case h.Drill > 0:
 		return h.Drill
 	case h.Diameter > 0:
-		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round", "common practice", diag.T(h.Name), diag.L(holeClearance))
+		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round", "common practice", diag.T(h.Name), diag.X(holeClearance))
 		return h.Diameter + 2*holeClearance
 	}
 	m.found(diag.Unchecked, "hole-unknown", h.At, "not checked: the hole for {0}, its diameter is missing",

@@ -65,7 +65,7 @@ func (m *maker) joint(f document.Field, t document.Tile) unit.Length {
 	if m.doc.Units == unit.Millimetres {
 		d = 3 * unit.Millimetre
 	}
-	m.assume(f.At, "joint of {0} taken as {1}", "common practice", diag.T(t.Name), diag.L(d))
+	m.assume(f.At, "joint of {0} taken as {1}", "common practice", diag.T(t.Name), diag.X(d))
 	return d
 }
 
@@ -121,7 +121,7 @@ func (m *maker) assumedLength(v document.Value[unit.Length], t document.Tile, wh
 		at = t.At
 	}
 	m.assume(at, "{0} of {1} taken as {2}: measure ten tiles (measuring card)", "common practice",
-		diag.T(what), diag.T(t.Name), diag.L(d))
+		diag.T(what), diag.T(t.Name), diag.X(d))
 	return d
 }
 

@@ -10,7 +10,7 @@ import (
 // rules holds one field against the published requirements for joints, offsets and lippage.
 func (m *maker) rules(f document.Field, g good, shift unit.Ratio) {
 	m.jointForVariation(f, g)
-	m.stoneLippage(f, g)
+	m.lippage(g)
 	if shift > 0 && g.large() {
 		m.offsetJoint(f, g)
 		m.offsetMost(f, g, shift)
@@ -30,7 +30,7 @@ func (m *maker) jointForVariation(f document.Field, g good) {
 	m.found(diag.Look, "joint-narrow", f.At,
 		"joint {0} for {1} is under {2}, which its variation in size needs ({3})",
 		"set the joint to {2}, or measure the tiles: a smaller variation allows a smaller joint",
-		diag.L(g.joint), diag.T(g.tile.Name), diag.L(need), diag.T(r.Cite())).Rule = r.ID
+		diag.X(g.joint), diag.T(g.tile.Name), diag.X(need), diag.T(r.Cite())).Rule = r.ID
 }
 
 // offsetJoint: in an offset bond the bow of one tile lies against the ends of its neighbors.
@@ -42,7 +42,7 @@ func (m *maker) offsetJoint(f document.Field, g good) {
 	m.found(diag.Look, "offset-joint-narrow", f.At,
 		"an offset bond of {0} with a side over 15 in needs a joint of {1}, here it is {2} ({3})",
 		"set the joint to {1}, or choose a stack bond",
-		diag.T(g.tile.Name), diag.L(need), diag.L(g.joint), diag.T(r.Cite())).Rule = r.ID
+		diag.T(g.tile.Name), diag.X(need), diag.X(g.joint), diag.T(r.Cite())).Rule = r.ID
 }
 
 // offsetMost: a half bond puts the high middle of a bowed tile beside its neighbor's low end.
@@ -59,14 +59,14 @@ func (m *maker) offsetMost(f document.Field, g good, shift unit.Ratio) {
 		diag.T(g.tile.Name), diag.Percent(shift), diag.T(rule.OffsetMost.Cite())).Rule = rule.OffsetMost.ID
 }
 
-// stoneLippage tells the step that is allowed between neighbors, and where the tile's own warpage eats it.
-func (m *maker) stoneLippage(f document.Field, g good) {
+// lippage tells the step that is allowed between neighbors, and where the tile's own warpage eats it.
+func (m *maker) lippage(g good) {
 	warp := m.warpage(g.tile)
 	allowed, r := rule.Lippage(g.joint, warp, g.tile.Kind == document.Stone)
 	class, text := diag.Note, "{0}: neighbors may differ by {1} at most ({2})"
 	if g.tile.Kind == document.Stone && warp > allowed {
 		class, text = diag.Look, "{0}: neighbors may differ by {1} at most ({2}), and its warpage alone is more"
 	}
-	m.found(class, "lippage", f.At, text, "sort the tiles and set with a straightedge or leveling clips",
-		diag.T(g.tile.Name), diag.L(allowed), diag.T(r.Cite())).Rule = r.ID
+	m.found(class, "lippage", g.tile.At, text, "sort the tiles and set with a straightedge or leveling clips",
+		diag.T(g.tile.Name), diag.X(allowed), diag.T(r.Cite())).Rule = r.ID
 }

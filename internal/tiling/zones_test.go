@@ -1,0 +1,107 @@
+package tiling
+
+import (
+	"testing"
+
+	"dryfit/internal/geom"
+	"dryfit/internal/unit"
+)
+
+const plainTile = "\ntiles:\n  plain: {size: 12 x 12 x 3/8, kind: ceramic, joint: 1/8, turns: any, variation: 0, warpage: 0}\n" +
+	"  accent: {size: 4 x 4 x 3/8, kind: glass, joint: 1/8, turns: any, variation: 0, warpage: 0}\n"
+
+// A band takes its height and a joint above and below from the field that it crosses.
+func TestBandTakesFromTheField(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  back:
+    fields:
+      main: {tile: plain, bond: stack}
+      band: {tile: accent, bond: stack, up: 40 to 44 above floor}
+`)
+	p, _, _ := Make(doc, solved, Options{})
+	main, band := p.Faces[0].Fields[0], p.Faces[0].Fields[1]
+	if got := band.Region.Bounds().H(); got != in(t, "4") {
+		t.Errorf("band is %v high", got.In())
+	}
+	floor := solved.FinishedFloor
+	for _, r := range main.Region {
+		b := r.Bounds()
+		if b.Min.Y < floor+in(t, "44-1/8") && b.Max.Y > floor+in(t, "39-7/8") {
+			t.Errorf("the field reaches into the band or its joints: %v to %v", (b.Min.Y - floor).In(), (b.Max.Y - floor).In())
+		}
+	}
+	whole := p.Faces[0].Fields[0].Region.Area() + band.Region.Area() + solved.Faces[0].Cut.Bounds().W().Times(2*in(t, "1/8"))
+	if whole != solved.Faces[0].Cut.Area() {
+		t.Errorf("fields and their joints do not make the face: %v of %v", whole.SqFt(), solved.Faces[0].Cut.Area().SqFt())
+	}
+}
+
+// A border is a strip of one width round the face; the field inside it keeps a joint's distance.
+func TestBorder(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  back:
+    fields:
+      main: {tile: plain, bond: stack}
+      edge: {tile: accent, bond: stack, border: 4}
+`)
+	p, _, _ := Make(doc, solved, Options{})
+	cut := solved.Faces[0].Cut.Bounds()
+	inner := p.Faces[0].Fields[0].Region.Bounds()
+	want := geom.Rect{Min: cut.Min.Add(geom.Point{X: in(t, "4-1/8"), Y: in(t, "4-1/8")}), Max: cut.Max.Sub(geom.Point{X: in(t, "4-1/8"), Y: in(t, "4-1/8")})}
+	if inner != want {
+		t.Errorf("inner field %v, want %v", inner, want)
+	}
+}
+
+// Joints carried round an inside corner: the tile that the corner cuts shows on both walls what a whole tile has, less the
+// soft joint's place: seen of it left of the corner and seen of it right of the corner add up to the tile.
+func TestContinueRoundTheCorner(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  right:
+    continue from: back
+    fields: {main: {tile: plain, bond: stack}}
+  back:
+    fields: {main: {tile: plain, bond: stack}}
+`)
+	p, _, _ := Make(doc, solved, Options{})
+	if p.Faces[0].Name != "back" || p.Faces[1].Name != "right" {
+		t.Fatalf("faces in the order %s, %s", p.Faces[0].Name, p.Faces[1].Name)
+	}
+	back, right := p.Faces[0].Fields[0], p.Faces[1].Fields[0]
+	if !right.Held {
+		t.Error("the continued field is not held")
+	}
+	pitch := in(t, "12-1/8")
+	// What is seen of the back wall ends at the right wall's tile face: 9/16 in from its board.
+	seen := solved.Faces[0].Board.Bounds().Max.X - in(t, "9/16")
+	phaseBack := (seen - back.Chosen().Origin.X).Floor(1) % pitch
+	// What is seen of the right wall begins a soft joint off the back wall's tile face.
+	begins := in(t, "9/16") + in(t, "1/8")
+	phaseRight := ((begins-right.Chosen().Origin.X)%pitch + pitch) % pitch
+	if d := (phaseBack - phaseRight).Abs(); d > unit.Micrometre {
+		t.Errorf("the pattern jumps by %v at the corner", d.In())
+	}
+	if back.Chosen().Origin.Y != right.Chosen().Origin.Y {
+		t.Error("courses do not run on")
+	}
+}
+
+// A pin names a joint crossing: its middle is half a joint off the tile's corner.
+func TestPin(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  back:
+    fields: {main: {tile: plain, bond: stack, pin: {across: 20 from A, up: 10 above level}}}
+`)
+	p, _, _ := Make(doc, solved, Options{})
+	f := p.Faces[0].Fields[0]
+	x, y := f.Chosen().Origin.X, f.Chosen().Origin.Y
+	// The tape reaches the studs: half an inch left of the board's corner.
+	// The readings are rounded to 1/64 in, so the solved corner is right to a hundredth of a millimetre.
+	if (x-in(t, "19-9/16")).Abs() > 10*unit.Micrometre || y != in(t, "10-1/16") || !f.Held {
+		t.Errorf("origin %v, %v; held %v", x.In(), y.In(), f.Held)
+	}
+}
