@@ -24,6 +24,13 @@ type ground struct {
 	region geom.Region
 	floor  *lay.Field
 	hits   []lay.Hit
+	known  map[geom.Point]laidOut // what was laid already, by origin
+}
+
+// laidOut is a field laid at one origin.
+type laidOut struct {
+	pieces []piece.Piece
+	count  count
 }
 
 // ground readies a zone; false where its bond can not be laid.
@@ -42,7 +49,7 @@ func (m *maker) ground(c *canvas, l document.Lay, z zone, mark string) (*ground,
 		return nil, false
 	}
 	m.rules(z.field, z.good, share(spec, b))
-	g := &ground{zone: z, canvas: c, lay: l, mark: mark, bond: b}
+	g := &ground{zone: z, canvas: c, lay: l, mark: mark, bond: b, known: map[geom.Point]laidOut{}}
 	g.frame = geom.Frame{Origin: g.zero(), Angle: b.Angle}
 	g.region = z.region.In(g.frame)
 	g.floor = lay.On(g.region)
@@ -124,14 +131,19 @@ func (m *maker) drill(h site.Hole) unit.Length {
 	return 0
 }
 
-// pieces lays the field at an origin of the pattern's frame and describes every piece.
-func (m *maker) pieces(g *ground, origin geom.Point) []piece.Piece {
+// at lays the field at an origin of the pattern's frame, describes every piece and counts the tiles; once for each origin.
+func (m *maker) at(g *ground, origin geom.Point) laidOut {
+	if out, ok := g.known[origin]; ok {
+		return out
+	}
 	laid, _ := g.floor.Lay(g.bond, origin, g.hits)
-	out := make([]piece.Piece, len(laid))
+	out := laidOut{pieces: make([]piece.Piece, len(laid))}
 	describe := m.describer(g, piece.Number(g.bond, g.region.Bounds(), origin))
 	for i, p := range laid {
-		out[i] = describe(p)
+		out.pieces[i] = describe(p)
 	}
+	out.count = m.count(g.good, out.pieces)
+	g.known[origin] = out
 	return out
 }
 
@@ -167,10 +179,10 @@ func real(g good) []Size {
 }
 
 func (m *maker) layout(g *ground, c search.Candidate) Layout {
-	pieces := m.pieces(g, c.Origin)
-	n := m.count(g.good, pieces)
+	laid := m.at(g, c.Origin)
+	n := laid.count
 	return Layout{Origin: g.frame.Out(c.Origin), Measures: c.Measures, Why: c.Why, WhyNot: c.WhyNot,
-		Whole: n.whole, CutCount: n.cut, Tiles: n.tiles, TilesLeast: n.least, Pieces: pieces}
+		Whole: n.whole, CutCount: n.cut, Tiles: n.tiles, TilesLeast: n.least, Pieces: laid.pieces}
 }
 
 // input is what the search sees of a field.
@@ -192,7 +204,7 @@ func (m *maker) input(g *ground) search.Input {
 		}
 	}
 	in.Count = func(origin geom.Point) search.Count {
-		n := m.count(g.good, m.pieces(g, origin))
+		n := m.at(g, origin).count
 		return search.Count{Tiles: n.whole + n.tiles, Least: n.whole + n.least, Neck: n.neck, NeckAt: n.neckAt}
 	}
 	return in
