@@ -72,7 +72,7 @@ func (m Mosaic) page(col, row int) draw.Page {
 	g := draw.Group{Class: "part", Clip: &[2]draw.XY{shown.Lo, shown.Hi}, Items: visible(draw.Moved(m.Items, by), shown)}
 	p := draw.Page{Title: fmt.Sprintf("%s, sheet %s", m.Title, place(col, row)), W: m.Paper.W, H: m.Paper.H, Items: []draw.Item{g}}
 	p.Items = append(p.Items, draw.Rect(shown, draw.Pen{Width: draw.Fine, Color: draw.Gray}, draw.Fill{}))
-	p.Items = append(p.Items, m.seams(col, row)...)
+	p.Items = append(p.Items, m.seams(shown, col, row)...)
 	return m.foot(p, col, row)
 }
 
@@ -115,7 +115,7 @@ func reach(it draw.Item) draw.Box {
 
 // seams draws, on each side with a neighbor, the line to trim along in the middle of the shared strip, and crosses
 // at two places that come out on both sheets.
-func (m Mosaic) seams(col, row int) []draw.Item {
+func (m Mosaic) seams(shown draw.Box, col, row int) []draw.Item {
 	w, half := m.window(), m.overlap()/2
 	cols, rows := m.Grid()
 	var out []draw.Item
@@ -128,16 +128,16 @@ func (m Mosaic) seams(col, row int) []draw.Item {
 		{row > 0, false, w.Hi.Y - half}, {row < rows-1, false, w.Lo.Y + half},
 	} {
 		if s.is {
-			out = append(out, seam(w, s.vertical, s.at)...)
+			out = append(out, seam(shown, s.vertical, s.at)...)
 		}
 	}
 	return out
 }
 
-func seam(w draw.Box, vertical bool, at draw.Um) []draw.Item {
+func seam(shown draw.Box, vertical bool, at draw.Um) []draw.Item {
 	const cross = 3 * draw.MM
 	a := axis{vertical}
-	from, to, _, _ := a.reach(w)
+	from, to, _, _ := a.reach(shown)
 	cut := a.stroke(draw.Fine, from, at, to, at)
 	cut.Class, cut.Pen.Dash = "trim", draw.Dashed
 	out := []draw.Item{cut}

@@ -29,6 +29,9 @@ func (e *encoder) shape(name, at, attrs, title string) {
 		e.put("<%s%s%s/>\n", name, attrs, at)
 		return
 	}
+	if e.opt.Inline {
+		attrs += ` role="img"`
+	}
 	e.put("<%s%s%s><title>%s</title></%s>\n", name, attrs, at, escape(title), name)
 }
 

@@ -52,7 +52,7 @@ func (e *encoder) head() {
 	if e.opt.Fluid {
 		size = ""
 	}
-	e.put(`<svg xmlns="http://www.w3.org/2000/svg"%s viewBox="0 0 %s %s" role="img"`, size, w, h)
+	e.put(`<svg xmlns="http://www.w3.org/2000/svg"%s viewBox="0 0 %s %s" role="%s"`, size, w, h, e.role())
 	// Kerning and ligatures are off because the measured widths know neither; spaces count, since they are measured.
 	e.put(" font-family=\"'%s', sans-serif\" style=\"font-kerning:none;font-variant-ligatures:none\" xml:space=\"preserve\"", typeset.Family)
 	e.put(" fill=\"none\" stroke-linejoin=\"round\">\n")
@@ -61,6 +61,14 @@ func (e *encoder) head() {
 		e.faces()
 	}
 	e.put("<rect class=\"paper\" width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>\n", w, h)
+}
+
+// role: within a web page each titled thing is read out by itself, a file is one picture.
+func (e *encoder) role() string {
+	if e.opt.Inline {
+		return "group"
+	}
+	return "img"
 }
 
 // faces embeds the weights that the page uses.
