@@ -9,19 +9,9 @@ import (
 	"dryfit/internal/unit"
 )
 
-// InvalidError says that a region given to a boolean operation is none: a ring crosses or touches itself.
-type InvalidError struct {
-	Operand int // 0 for the receiver, from 1 for the arguments
-	Ring    int
-	I, J    int // the first two edges that clash
-}
-
-func (e *InvalidError) Error() string {
-	return fmt.Sprintf("operand %d, ring %d: edges %d and %d meet", e.Operand, e.Ring, e.I, e.J)
-}
-
 // Minus returns g less the union of the openings, which may touch, overlap and reach over the outline. Every edge keeps
-// the label of the edge it lies on, g's before an opening's. Constructed corners are rounded half up once.
+// the label of the edge it lies on, g's before an opening's. Constructed corners are rounded half up once. An operand
+// that is no region gives an *InvalidError.
 func (g Region) Minus(openings []Region) (Region, error) {
 	if err := valid(append([]Region{g}, openings...)); err != nil {
 		return nil, err
@@ -30,43 +20,43 @@ func (g Region) Minus(openings []Region) (Region, error) {
 	for _, o := range openings {
 		all = append(all, toLibrary(o))
 	}
-	holes, err := sf.UnaryUnion(sf.NewGeometryCollection(all).AsGeometry())
-	if err != nil {
-		return nil, fmt.Errorf("union of openings: %w", err)
-	}
-	left, err := sf.Difference(toLibrary(g), holes)
-	if err != nil {
-		return nil, fmt.Errorf("outline less openings: %w", err)
-	}
-	return relabeled(left, sources(g, false), sources(flatten(openings), true)), nil
+	left, err := guarded(func() (sf.Geometry, error) {
+		taken, err := sf.UnaryUnion(sf.NewGeometryCollection(all).AsGeometry())
+		if err != nil {
+			return taken, err
+		}
+		return sf.Difference(toLibrary(g), taken)
+	})
+	return relabeled(left, sources(g, false), sources(flatten(openings), true)), err
 }
 
-// And returns what g and h share. Every edge keeps the label of the edge it lies on, g's before h's.
+// And returns what g and h share. Every edge keeps the label of the edge it lies on, g's before h's. An operand
+// that is no region gives an *InvalidError.
 func (g Region) And(h Region) (Region, error) { return g.combine(h, sf.Intersection) }
 
-// Union returns what lies in g, in h or in both. Every edge keeps the label of the edge it lies on, g's before h's.
+// Union returns what lies in g, in h or in both. Every edge keeps the label of the edge it lies on, g's before h's. An
+// operand that is no region gives an *InvalidError.
 func (g Region) Union(h Region) (Region, error) { return g.combine(h, sf.Union) }
 
 func (g Region) combine(h Region, op func(a, b sf.Geometry) (sf.Geometry, error)) (Region, error) {
 	if err := valid([]Region{g, h}); err != nil {
 		return nil, err
 	}
-	out, err := op(toLibrary(g), toLibrary(h))
-	if err != nil {
-		return nil, fmt.Errorf("combining regions: %w", err)
-	}
-	return relabeled(out, sources(g, false), sources(h, false)), nil
+	out, err := guarded(func() (sf.Geometry, error) { return op(toLibrary(g), toLibrary(h)) })
+	return relabeled(out, sources(g, false), sources(h, false)), err
 }
 
-func valid(operands []Region) error {
-	for k, g := range operands {
-		for n, r := range g {
-			if ok, i, j := r.Simple(); !ok {
-				return &InvalidError{k, n, i, j}
-			}
+// guarded turns the library's panics, which answer rings that it can not sort into inside and outside, into errors.
+func guarded(op func() (sf.Geometry, error)) (g sf.Geometry, err error) {
+	defer func() {
+		if trouble := recover(); trouble != nil {
+			g, err = sf.Geometry{}, fmt.Errorf("combining regions: %v", trouble)
 		}
+	}()
+	if g, err = op(); err != nil {
+		return sf.Geometry{}, fmt.Errorf("combining regions: %w", err)
 	}
-	return nil
+	return g, nil
 }
 
 func flatten(gs []Region) Region {

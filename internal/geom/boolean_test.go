@@ -76,11 +76,33 @@ func TestAndUnion(t *testing.T) {
 }
 
 func TestBooleanRefusesWhatIsNoRegion(t *testing.T) {
-	bow := parse(t, "0 0, 4 4, 4 0, 0 4")
-	_, err := parse(t, wall).Minus([]Region{parse(t, square), bow})
-	var invalid *InvalidError
-	if !errors.As(err, &invalid) || *invalid != (InvalidError{Operand: 2, Ring: 0, I: 0, J: 2}) {
-		t.Errorf("%v", err)
+	for _, c := range []struct {
+		opening string
+		want    InvalidError
+	}{
+		{"0 0, 4 4, 4 0, 0 4", InvalidError{2, 0, 0, 0, 2}},
+		{"0 0, 4 0", InvalidError{2, 0, 0, 0, 1}},
+		{square + " / 5 5, 5 7, 15 7, 15 5", InvalidError{2, 0, 1, 1, 1}}, // a hole that crosses its outer
+		{square + " / 4 0, 4 2, 6 2, 6 0", InvalidError{2, 0, 1, 0, 3}},   // a hole that shares a stretch
+	} {
+		_, err := parse(t, wall).Minus([]Region{parse(t, square), parse(t, c.opening)})
+		var invalid *InvalidError
+		if !errors.As(err, &invalid) || *invalid != c.want {
+			t.Errorf("%s: %v, want %v", c.opening, err, &c.want)
+		}
+	}
+}
+
+// Outers one in the other are no region either, but no two edges of them meet: the library's panic becomes an error, or its
+// answer stands.
+func TestBooleanNeverPanics(t *testing.T) {
+	r := lattice{rand.New(rand.NewPCG(5, 5))}
+	for range 500 {
+		g := r.room(8)
+		g = append(g, r.convex(4).moved(r.point(0, 9).Add), r.convex(3).moved(r.point(0, 9).Add).Reverse())
+		if out, err := g.Minus([]Region{{r.tile()}}); err != nil && out != nil {
+			t.Fatal("a region and an error")
+		}
 	}
 }
 

@@ -2,23 +2,6 @@ package geom
 
 import "slices"
 
-// unknotted cuts every ring wherever it comes back to the same point, so that a hole that touches the outline is a ring
-// of its own and so are parts that touch in a point. It must wait until the last line has clipped: only while a hole
-// hangs on the outline does a second line, that touches it elsewhere, part what lies on its two sides.
-func (g Region) unknotted() Region {
-	for i, r := range g {
-		if !r.knotted() {
-			continue
-		}
-		out := slices.Clone(g[:i])
-		for _, r := range g[i:] {
-			out = loops(out, r)
-		}
-		return out
-	}
-	return g
-}
-
 func (r Ring) knotted() bool {
 	for i, v := range r {
 		for _, w := range r[i+1:] {

@@ -4,6 +4,8 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	sf "github.com/peterstace/simplefeatures/geom"
+
 	"dryfit/internal/unit"
 )
 
@@ -19,6 +21,38 @@ func TestClipConvexOnALattice(t *testing.T) {
 			return
 		}
 	}
+}
+
+// Rooms whose holes touch the outline and each other in points, with tiles whose lines touch them in more points: what
+// hangs together in points only comes apart.
+func TestClipConvexWithTouchingHoles(t *testing.T) {
+	r := lattice{rand.New(rand.NewPCG(9, 3))}
+	for k, cases := 0, 0; cases < 1500; k++ {
+		g := r.room(4 + r.IntN(9))[:1]
+		for range 12 {
+			hole := r.convex(1 + r.IntN(3)).moved(r.point(0, 9).Add).Reverse()
+			if h := append(g[:len(g):len(g)], hole); libraryTakes(h) {
+				g = h
+			}
+		}
+		if len(g.touches()) == 0 {
+			continue
+		}
+		cases++
+		compare(t, cell, k, g, r.tile())
+		if t.Failed() {
+			return
+		}
+	}
+}
+
+// libraryTakes reports whether the rings make one valid polygon for the library.
+func libraryTakes(g Region) bool {
+	var rings []sf.LineString
+	for _, r := range g {
+		rings = append(rings, lineString(r))
+	}
+	return sf.NewPolygon(rings).Validate() == nil
 }
 
 // cell is divisible by many numbers, so that most crossings on the lattice need no rounding.
