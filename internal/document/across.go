@@ -16,7 +16,7 @@ const acrossSchema = `^(on +.+|((center|middle) +)?.*[0-9½¼¾⅛⅜⅝⅞⅓�
 
 const acrossSay = "a place along the wall, like 24 from A, center 36 from A, 24 to 48 from A, 3 left of a center line, or on a center line"
 
-var across = form[Across]{&shape{say: acrossSay, pattern: acrossSchema}, readAcross}
+var across = form[Across]{&shape{brief: "a place *across*", say: acrossSay, pattern: acrossSchema}, readAcross}
 
 func readAcross(r *reader, n *text.Node) (Across, bool) {
 	a := Across{At: n.At}

@@ -11,7 +11,7 @@ import (
 
 var floor = record("the floor", func(f *Floor, at diag.Place) { f.At, f.Given = at, true },
 	part("build-up", "the layers from the bare floor upward", layers, func(f *Floor) *[]Layer { return &f.BuildUp }).like("[board 1/2, bed 3/16, tile]"),
-	part("straightedge", "gaps under a straightedge", list(floorGap), func(f *Floor) *[]Gap { return &f.Straightedge }).like("[{length: 8 ft, gap: 3/16}]"),
+	part("straightedge", "gaps under a straightedge", list(complete(floorGap)), func(f *Floor) *[]Gap { return &f.Straightedge }).like("[{length: 8 ft, gap: 3/16}]"),
 	part("frame", "the structure under the floor", frame, func(f *Floor) *Frame { return &f.Frame }).unless("not checked").like("{joist: 2x10, spacing: 16, span: 12 ft}"),
 )
 

@@ -16,7 +16,8 @@ type form[V any] struct {
 
 // shape tells about a form without knowing its type.
 type shape struct {
-	say     string   // in the handbook: "a length over 0"
+	say     string   // "a length over 0"
+	brief   string   // in the handbook, where a section of its own tells more: "across"
 	pattern string   // of a scalar, for the schema; "" takes any text
 	words   []string // of a choice
 	item    *shape   // of a list, or of a map by name
@@ -68,9 +69,16 @@ func fact[T, V any](name, what string, f form[V], to func(*T) *Value[V]) key[T] 
 	}}
 }
 
-// part is a key whose value is a record, a list or a word that the room can not leave open.
-func part[T, V any](name, what string, f form[V], to func(*T) *V) key[T] {
+// sure is a key whose value can not be unknown: without it nothing else could be read.
+func sure[T, V any](name, what string, f form[V], to func(*T) *V) key[T] {
 	return key[T]{row{name: name, what: what, shape: f.shape}, func(r *reader, t *T, n *text.Node) {
+		*to(t), _ = f.read(r, n)
+	}}
+}
+
+// part is a key whose value has no room for "unknown"; where that is written, what depends on it is not checked.
+func part[T, V any](name, what string, f form[V], to func(*T) *V) key[T] {
+	return key[T]{row{name: name, what: what, shape: f.shape, unknown: true}, func(r *reader, t *T, n *text.Node) {
 		if isUnknown(n) {
 			r.unknown(n, name)
 			standsAt(to(t), n.At)
@@ -124,6 +132,19 @@ func record[T any](say string, open func(*T, diag.Place), keys ...key[T]) form[T
 			if k.need && n.Get(k.name) == nil {
 				r.missing(n, k.row)
 			}
+		}
+		return t, true
+	}}
+}
+
+// complete drops a value in which anything was wrong or unknown: half a reading is none.
+func complete[T any](f form[T]) form[T] {
+	return form[T]{f.shape, func(r *reader, n *text.Node) (T, bool) {
+		before := len(r.found)
+		t, ok := f.read(r, n)
+		if !ok || len(r.found) > before {
+			var none T
+			return none, false
 		}
 		return t, true
 	}}

@@ -13,7 +13,7 @@ var lay = record("what is set on one face", func(l *Lay, at diag.Place) { l.At =
 	part("look for", "what matters most: a preset, or measures in order of importance", lookFor, func(l *Lay) *[]Name { return &l.LookFor }).unless(Presets()[0]).like("even cuts"),
 	part("sight lines", "where whole courses should end: an opening, or a height", list(sight), func(l *Lay) *[]Sight { return &l.Sight }).like("[window, 84 above floor]"),
 	fact("continue from", "the face whose joints are carried round the corner", calledText("face"), func(l *Lay) *Value[string] { return &l.ContinueFrom }).like("end wall"),
-	part("fields", "the zones of the face by name; a later one takes its area from the earlier", named("field", field, func(f *Field, e text.Entry) { f.Name = e.Key }), func(l *Lay) *[]Field { return &l.Fields }).must().like("{main: {tile: slate, bond: running 1/3}}"),
+	sure("fields", "the zones of the face by name; a later one takes its area from the earlier", named("field", field, func(f *Field, e text.Entry) { f.Name = e.Key }), func(l *Lay) *[]Field { return &l.Fields }).must().like("{main: {tile: slate, bond: running 1/3}}"),
 )
 
 var field = record("one zone of a face", func(f *Field, at diag.Place) { f.At = at },
@@ -25,7 +25,7 @@ var field = record("one zone of a face", func(f *Field, at diag.Place) { f.At = 
 	part("across", "where along the wall the field lies", across, func(f *Field) *Across { return &f.Across }).unless("the whole face").like("12 to 60 from A"),
 	part("to", "the height that the field stops at", up, func(f *Field) *Up { return &f.To }).like("84 above floor"),
 	fact("border", "makes the field a border: how far it goes in from the outline of the face", length(over), func(f *Field) *Value[unit.Length] { return &f.Border }).like("4"),
-	part("pin", "holds the layout: where a joint crossing is", pin, func(f *Field) *Pin { return &f.Pin }).unless("the best layout is looked for").like("{across: 36 from A, up: 12 above floor}"),
+	part("pin", "holds the layout: where a joint crossing is", complete(pin), func(f *Field) *Pin { return &f.Pin }).unless("the best layout is looked for").like("{across: 36 from A, up: 12 above floor}"),
 )
 
 var pin = record("where a joint crossing is held", func(p *Pin, at diag.Place) { p.At, p.Given = at, true },
@@ -33,7 +33,7 @@ var pin = record("where a joint crossing is held", func(p *Pin, at diag.Place) {
 	part("up", "how high", up, func(p *Pin) *Up { return &p.Up }).like("12 above floor"),
 )
 
-var bondForm = form[string]{&shape{say: "a bond: " + strings.Join(BondNames(), ", "), pattern: bondSchema}, func(r *reader, n *text.Node) (string, bool) {
+var bondForm = form[string]{&shape{brief: "a [bond](#bonds)", say: "a bond: " + strings.Join(BondNames(), ", "), pattern: bondSchema}, func(r *reader, n *text.Node) (string, bool) {
 	if !r.want(n, text.Scalar, "a bond") {
 		return "", false
 	}
@@ -56,7 +56,7 @@ func Measures() []string {
 		"narrowest neck", "number of cuts", "tiles to buy"}
 }
 
-var lookFor = form[[]Name]{&shape{kind: eitherShape, say: "a preset (" + strings.Join(Presets(), ", ") + "), or a list of measures: " + strings.Join(Measures(), ", "), any: []*shape{
+var lookFor = form[[]Name]{&shape{brief: "a preset or measures, [see below](#what-to-look-for)", kind: eitherShape, say: "a preset (" + strings.Join(Presets(), ", ") + "), or a list of measures: " + strings.Join(Measures(), ", "), any: []*shape{
 	{kind: choiceShape, words: append(Presets(), Measures()...)},
 	{kind: listShape, item: &shape{kind: choiceShape, words: append(Presets(), Measures()...)}},
 }}, readLookFor}

@@ -17,7 +17,7 @@ var layerWords = []word[LayerKind]{
 
 const layerSay = "a layer: what it is and how thick, like board 1/2, membrane 1 mm, bed 3/16 or tile"
 
-var layer = form[Layer]{&shape{say: layerSay, pattern: `^(.* )?(` + layerNames() + `)( .*)?$`}, readLayer}
+var layer = form[Layer]{&shape{brief: "a [layer](#layers)", say: layerSay, pattern: `^(.* )?(` + layerNames() + `)( .*)?$`}, readLayer}
 
 func layerNames() string {
 	names := make([]string, len(layerWords))

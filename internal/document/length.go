@@ -32,6 +32,9 @@ var (
 // length reads one length within a span.
 func length(s span) form[unit.Length] {
 	sh := &shape{say: s.say, pattern: lengthPattern}
+	if s.least < 0 {
+		sh.pattern = signedPattern
+	}
 	return form[unit.Length]{sh, func(r *reader, n *text.Node) (unit.Length, bool) {
 		if !r.want(n, text.Scalar, s.say) {
 			return 0, false
@@ -84,9 +87,10 @@ func (r *reader) inside(at diag.Place, l unit.Length, s span) bool {
 
 // lengthPattern tells an editor what a length looks like. It is a net with wide meshes: whatever unit.Parse reads
 // passes it, and words do not.
-const lengthPattern = `^\s*[-+−–]?\s*(` + numberPattern + `\s*-?\s*` + unitPattern + `\s*)+$`
-
 const (
+	lengthPattern = `^\s*\+?` + termsPattern
+	signedPattern = `^\s*[-+−–]?\s*` + termsPattern
+	termsPattern  = `(` + numberPattern + `\s*-?\s*` + unitPattern + `\s*){1,3}$`
 	numberPattern = `([0-9]*\.?[0-9]+\.?|[½¼¾⅛⅜⅝⅞⅓⅔]|[0-9]+\.)(\s*[-–]?\s*([0-9]+\s*[/⁄]\s*[0-9]+|[½¼¾⅛⅜⅝⅞⅓⅔])|[/⁄][0-9]+)?`
 	unitPattern   = `(mm|[mM]illimet(re|er)s?|cm|centimet(re|er)s?|m|met(re|er)s?|[iI][nN]\.?|inch(es)?|["″”]|''|[fF][tT]\.?|foot|feet|['′’])?`
 )

@@ -13,7 +13,7 @@ var centerLine = record("a center line on a wall", func(l *Line, at diag.Place) 
 
 var opening = record("a window, door, niche or plain hole", func(o *Opening, at diag.Place) { o.At = at },
 	part("in", "the wall", called("wall"), func(o *Opening) *Name { return &o.In }).must().like("end wall"),
-	part("kind", "what it is", choice("window, door, niche or plain", word[OpeningKind]{"window", Window}, word[OpeningKind]{"door", Door}, word[OpeningKind]{"niche", Niche}, word[OpeningKind]{"plain", Plain}), func(o *Opening) *OpeningKind { return &o.Kind }).must().like("window"),
+	sure("kind", "what it is", choice("window, door, niche or plain", word[OpeningKind]{"window", Window}, word[OpeningKind]{"door", Door}, word[OpeningKind]{"niche", Niche}, word[OpeningKind]{"plain", Plain}), func(o *Opening) *OpeningKind { return &o.Kind }).must().like("window"),
 	part("across", "where along the wall", across, func(o *Opening) *Across { return &o.Across }).must().like("24 to 48 from B"),
 	part("up", "how high", up, func(o *Opening) *Up { return &o.Up }).must().like("48 to 84 above floor"),
 	fact("width", "the width, where only one edge or the center is located", length(over), func(o *Opening) *Value[unit.Length] { return &o.Width }).like("24"),
@@ -64,7 +64,7 @@ var atWalls = form[[]AtWall]{&shape{kind: namedShape, say: "by wall: a length", 
 
 var buried = record("what is inside the wall", func(b *Buried, at diag.Place) { b.At = at },
 	part("in", "the wall, or floor", called("face"), func(b *Buried) *Name { return &b.In }).must().like("basin wall"),
-	part("kind", "what it is", choice("stud, blocking, pipe, cable or nail plate", word[BuriedKind]{"stud", StudInWall}, word[BuriedKind]{"blocking", Blocking}, word[BuriedKind]{"pipe", Pipe}, word[BuriedKind]{"cable", Cable}, word[BuriedKind]{"nail plate", NailPlate}), func(b *Buried) *BuriedKind { return &b.Kind }).must().like("pipe"),
+	sure("kind", "what it is", choice("stud, blocking, pipe, cable or nail plate", word[BuriedKind]{"stud", StudInWall}, word[BuriedKind]{"blocking", Blocking}, word[BuriedKind]{"pipe", Pipe}, word[BuriedKind]{"cable", Cable}, word[BuriedKind]{"nail plate", NailPlate}), func(b *Buried) *BuriedKind { return &b.Kind }).must().like("pipe"),
 	part("across", "where along the wall", across, func(b *Buried) *Across { return &b.Across }).like("31 to 32 from A"),
 	part("up", "how high", up, func(b *Buried) *Up { return &b.Up }).unless("over the whole height").like("0 to 40 above floor"),
 )

@@ -13,11 +13,11 @@ import (
 const Version = 1
 
 var root = record("a room document", func(*Room, diag.Place) {},
-	key[Room]{row{name: "dryfit", what: "the version of the document", need: true, example: "1", shape: &shape{say: "1", pattern: "^1$"}}, readVersion},
-	part("name", "what the room is called", words, func(m *Room) *string { return &m.Name }).must().like("Boathouse washroom"),
-	part("units", "the unit of every bare number", units, func(m *Room) *unit.System { return &m.Units }).must().like("in"),
+	key[Room]{row{name: "dryfit", what: "the version of the document", need: true, example: "1", shape: &shape{kind: choiceShape, say: "1", words: []string{"1"}}}, readVersion},
+	sure("name", "what the room is called", words, func(m *Room) *string { return &m.Name }).must().like("Boathouse washroom"),
+	sure("units", "the unit of every bare number", units, func(m *Room) *unit.System { return &m.Units }).must().like("in"),
 	fact("mark", "the finest mark that cuts are read to", length(mark), func(m *Room) *Value[unit.Length] { return &m.Mark }).unless("1/16 in or 1 mm").like("1/16"),
-	part("survey", "the corners, and what the tape and the level line say", survey, func(m *Room) *Survey { return &m.Survey }).must().like("{corners: A B C D, tape: {A-B: 71-3/8}}"),
+	sure("survey", "the corners, and what the tape and the level line say", survey, func(m *Room) *Survey { return &m.Survey }).must().like("{corners: A B C D, tape: {A-B: 71-3/8}}"),
 	part("walls", "the walls by name", named("wall", wall, func(w *Wall, e text.Entry) { w.Name, w.At = e.Key, e.At }), func(m *Room) *[]Wall { return &m.Walls }).like("{basin wall: {along: A-B}}"),
 	part("floor", "the floor", floor, func(m *Room) *Floor { return &m.Floor }).like("{build-up: [board 1/2, bed 3/16, tile]}"),
 	part("corners", "single corners by name", corners, func(m *Room) *[]Corner { return &m.Corners }).like("{C: {outside: trim 3/8}}"),

@@ -18,12 +18,12 @@ var (
 )
 
 var survey = record("what the tape and the level line say", func(s *Survey, at diag.Place) { s.At = at },
-	part("corners", "the corners of the floor, clockwise seen from above; facing wall A-B, A is on the left", pointNames, func(s *Survey) *[]Name { return &s.Corners }).must().like("A B C D"),
-	part("points", "further points on the floor that were taped to corners", pointNames, func(s *Survey) *[]Name { return &s.Points }).like("P Q"),
+	sure("corners", "the corners of the floor, clockwise seen from above; facing wall A-B, A is on the left", pointNames, func(s *Survey) *[]Name { return &s.Corners }).must().like("A B C D"),
+	sure("points", "further points on the floor that were taped to corners", pointNames, func(s *Survey) *[]Name { return &s.Points }).like("P Q"),
 	fact("tape to", "what a reading touches unless it says otherwise", surface, func(s *Survey) *Value[Surface] { return &s.Touches }).like("board"),
 	fact("tape at", "where on the wall a reading is taken unless it says otherwise", height, func(s *Survey) *Value[Height] { return &s.Where }).like("plate"),
 	fact("tape accuracy", "how well one reading can be trusted: two of three readings are nearer than this", length(fine.named("a small length over 0", true)), func(s *Survey) *Value[unit.Length] { return &s.Accuracy }).like("1/16"),
-	part("tape", "the readings of the tape, by the two points they were taken between", tape, func(s *Survey) *[]Reading { return &s.Tape }).must().like("{A-B: 71-3/8, B-C: 96-1/4, A-C: 119-3/4}"),
+	sure("tape", "the readings of the tape, by the two points they were taken between", tape, func(s *Survey) *[]Reading { return &s.Tape }).must().like("{A-B: 71-3/8, B-C: 96-1/4, A-C: 119-3/4}"),
 	key[Survey]{row{name: "level line", what: "readings from a level line drawn round the room", shape: levelLine.shape, example: "{down: {A: 40-1/8, B: 40-1/4}}"}, readLevelLine},
 	part("finished floor", "where heights above the finished floor count from", finished, func(s *Survey) *Finished { return &s.Finished }).unless("the highest point of the finished floor in the room").like("highest"),
 )
@@ -32,7 +32,7 @@ var survey = record("what the tape and the level line say", func(s *Survey, at d
 func (s span) named(say string, above bool) span { s.say, s.above = say, above; return s }
 
 // pointNames reads "A B C D" or a list; a name is one word without a hyphen, since A-B names a line.
-var pointNames = form[[]Name]{&shape{kind: eitherShape, say: "names of points: A B C D", any: []*shape{
+var pointNames = form[[]Name]{&shape{kind: eitherShape, brief: "names of one word each, with spaces between", say: "names of points: A B C D", any: []*shape{
 	{say: "names with spaces between", pattern: `^\s*[^\s,-]+([\s,]+[^\s,-]+)*\s*$`},
 	{kind: listShape, say: "a list of names", item: &shape{say: "a name", pattern: `^[^\s,-]+$`}},
 }}, readPointNames}
@@ -118,7 +118,7 @@ var readings = list(either(bareReading, reading))
 
 // tape reads the readings by line: `A-B: 71-3/8`, or a list under one key, oldest first.
 var tape = form[[]Reading]{&shape{kind: namedShape, say: "by line, like A-B: a length, or a reading, or a list of them, oldest first",
-	names: "line", key: `^\s*[^\s-]+\s*-\s*[^\s-]+\s*$`, item: &shape{kind: eitherShape, say: readings.shape.say, any: []*shape{readings.shape.item, readings.shape}}}, readTape}
+	names: "line", key: `^\s*[^\s-]+\s*-\s*[^\s-]+\s*$`, item: readings.shape}, readTape}
 
 func readTape(r *reader, n *text.Node) ([]Reading, bool) {
 	if !r.want(n, text.Map, "readings by line, like {A-B: 71-3/8}") {

@@ -15,7 +15,7 @@ const upSchema = `^((bottom|center|middle|top) +)?.*[0-9½¼¾⅛⅜⅝⅞⅓⅔
 
 const upSay = "a height, like 48 above floor, 48 to 84 above floor, center 50 above floor, top 84 above floor, 3 below level, 8 above level, or 6 below ceiling"
 
-var up = form[Up]{&shape{say: upSay, pattern: upSchema}, readUp}
+var up = form[Up]{&shape{brief: "a height *up*", say: upSay, pattern: upSchema}, readUp}
 
 func readUp(r *reader, n *text.Node) (Up, bool) {
 	u := Up{At: n.At}
