@@ -21,6 +21,7 @@ func TestWhatBondsSay(t *testing.T) {
 		{"basketweave, 604x300, 3", "bond-does-not-close: basketweave does not close with these sizes at a joint of 3 mm: they miss by 0.5 mm / a joint of 4 mm would make it close"},
 		{"basketweave, 300x98, 3", ""}, // three in a block: 300 = 3·98 + 2·3
 		{"basketweave, 300x97, 3", "bond-does-not-close: basketweave does not close with these sizes at a joint of 3 mm: they miss by 1 mm / a joint of 4.5 mm would make it close"},
+		{"basketweave, 620x300, 3", "bond-does-not-close: basketweave does not close with these sizes at a joint of 3 mm: they miss by 8.5 mm / no joint makes these sizes close: choose another bond or tile made for it"}, // 20 mm is no joint
 		{"basketweave, 597.2x297, 3", "bond-eased: basketweave closes with some joints 3.1 mm instead of 3 mm / "},
 		{"modular 3, 397x397 397x197 197x197, 3", ""},
 		{"modular 3, 400x400 400x200 200x200, 3", "bond-does-not-close: modular 3 does not close with these sizes at a joint of 3 mm: they miss by 1.5 mm / no joint makes these sizes close: choose another bond or tile made for it"},

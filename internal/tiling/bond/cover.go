@@ -85,15 +85,15 @@ func (b Bond) steps(box geom.Rect, visit func(i, j int64, d geom.Point)) {
 	}
 }
 
-// rows returns the range of j that can reach the box: j = U×p / U×V at its corners.
+// rows returns the range of j that can reach the box: j = U×p / U×V, least and greatest at its corners.
 func (b Bond) rows(box geom.Rect) (lo, hi int64) {
 	det := cross(b.U, b.V)
 	for n, c := range box.Corners() {
 		j := floorDiv(cross(b.U, c), det)
 		if n == 0 {
-			lo, hi = j, j+1
+			lo, hi = j, j
 		}
-		lo, hi = min(lo, j), max(hi, j+1)
+		lo, hi = min(lo, j), max(hi, j)
 	}
 	return lo, hi
 }

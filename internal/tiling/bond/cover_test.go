@@ -108,6 +108,26 @@ func TestCoverIsComplete(t *testing.T) {
 	}
 }
 
+// Tiles that only touch the window are not in it.
+func TestCoverLeavesOutWhatTouches(t *testing.T) {
+	mm := func(v int64) unit.Length { return unit.Length(v) * unit.Millimetre }
+	for _, c := range []struct {
+		line string
+		w, h unit.Length
+		want int
+	}{
+		{"stack, 300x200, 0", mm(600), mm(400), 4},
+		{"stack, 300x200, 0", mm(600) + 1, mm(400), 6},
+		{"stack, 300x200, 2", mm(602), mm(404), 4},
+		{"stack, 300x200, 2", mm(604), mm(404) + 1, 6},
+	} {
+		got := bondtest.Make(c.line).Cover(geom.Rect{Max: geom.Point{X: c.w, Y: c.h}}, geom.Point{})
+		if len(got) != c.want {
+			t.Errorf("%s over %v x %v: %d cells, want %d", c.line, c.w.MM(), c.h.MM(), len(got), c.want)
+		}
+	}
+}
+
 func place(b bond.Bond, k, i, j int, origin geom.Point) bond.Cell {
 	p := b.Protos[k]
 	at := origin.Add(p.At)

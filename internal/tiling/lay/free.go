@@ -5,9 +5,6 @@ import (
 	"dryfit/internal/unit"
 )
 
-// probe is how deep a strip beyond the joint is looked at for more field: as deep as the least piece is wide.
-const probe = LeastWidth
-
 // free finds the factory sides of a cut rectangle that no neighbor meets: beyond the joint there is no field. Sides of hexagons
 // always count as met.
 func (s *setter) free(p Piece) (out [7]bool) {
@@ -28,12 +25,12 @@ func (s *setter) free(p Piece) (out [7]bool) {
 	return out
 }
 
-// met reports whether field lies beyond the joint outside the edge a->b, whose piece is on its left.
+// met reports whether a neighbor lies outside the edge a->b, whose piece is on its left: whether the field goes on, somewhere along
+// the edge, for at least LeastWidth beyond the joint. A narrower strip is dropped and is no neighbor.
 func (s *setter) met(a, b geom.Point) bool {
 	out := outward(a, b)
-	j := s.b.Joint
-	from, to := a.Add(out(j)), b.Add(out(j+probe))
-	return s.index.Classify(geom.Bound(from, to)) != geom.Outside
+	deep := s.b.Joint + LeastWidth
+	return s.index.Classify(geom.Bound(a.Add(out(deep-1)), b.Add(out(deep)))) != geom.Outside
 }
 
 // outward returns steps to the right of an axis-parallel edge.
