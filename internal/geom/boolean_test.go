@@ -93,8 +93,8 @@ func TestBooleanRefusesWhatIsNoRegion(t *testing.T) {
 	}
 }
 
-// Outers one in the other are no region either, but no two edges of them meet: the library's panic becomes an error, or its
-// answer stands.
+// Outers one in the other are no region either, but no two edges of them meet: the library's panic becomes an error, or
+// its answer stands.
 func TestBooleanNeverPanics(t *testing.T) {
 	r := lattice{rand.New(rand.NewPCG(5, 5))}
 	for range 500 {
@@ -106,8 +106,8 @@ func TestBooleanNeverPanics(t *testing.T) {
 	}
 }
 
-// A room is what a tile takes of it and what it leaves, and labels lie on their edges in both; the area taken is that of
-// the clipper of this package, which shares no code with the library.
+// A room is what a tile takes of it and what it leaves, and labels lie on their edges in both; the area taken is that
+// of the clipper of this package, which shares no code with the library.
 func TestMinusAndAgainstClipper(t *testing.T) {
 	r := rooms{rand.New(rand.NewPCG(2, 2)), unit.Micrometre}
 	for k := range 500 {

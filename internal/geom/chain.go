@@ -2,14 +2,28 @@ package geom
 
 import "slices"
 
-// clipper collects the chains of all rings of a region.
+// clipper collects the chains of all rings of a region. It can be used for one line after another.
 type clipper struct {
 	line
-	chains []chain
-	dists  []int64
+	chains    []chain
+	dists     []int64
+	outs, ins []place
+	next      []int
 }
 
-// chain is a run of vertices strictly left of the line. in and out are the edges that cross the line before and after it.
+func (c *clipper) clip(g Region, l line) Region {
+	c.line, c.chains = l, c.chains[:0]
+	out := make(Region, 0, len(g))
+	for _, r := range g {
+		if c.take(r) {
+			out = append(out, r)
+		}
+	}
+	return c.join(out)
+}
+
+// chain is a run of vertices strictly left of the line. in and out are the edges that cross the line before and after
+// it.
 type chain struct {
 	ring    Ring
 	from, n int // first vertex, number of vertices
@@ -85,27 +99,27 @@ func (c *clipper) place(r Ring, lo, hi, id int, edge Label) place {
 
 // join links every leaving place to the next entering one along the line and walks the rings that come of it.
 func (c *clipper) join(out Region) Region {
-	outs, ins := make([]place, len(c.chains)), make([]place, len(c.chains))
-	for i, ch := range c.chains {
-		outs[i], ins[i] = ch.out, ch.in
+	c.outs, c.ins = c.outs[:0], c.ins[:0]
+	for _, ch := range c.chains {
+		c.outs, c.ins = append(c.outs, ch.out), append(c.ins, ch.in)
 	}
-	slices.SortStableFunc(outs, c.order)
-	slices.SortStableFunc(ins, c.order)
-	next := make([]int, len(c.chains))
-	for k := range outs {
-		next[outs[k].chain] = ins[k].chain
+	slices.SortStableFunc(c.outs, c.order)
+	slices.SortStableFunc(c.ins, c.order)
+	c.next = slices.Grow(c.next[:0], len(c.outs))[:len(c.outs)]
+	for k := range c.outs {
+		c.next[c.outs[k].chain] = c.ins[k].chain
 	}
 	for i := range c.chains {
 		if !c.chains[i].used {
-			out = c.walk(out, i, next)
+			out = c.walk(out, i)
 		}
 	}
 	return out
 }
 
 // walk follows one ring from chain i and appends it to the result.
-func (c *clipper) walk(out Region, i int, next []int) Region {
-	r := make(Ring, 0, c.chains[i].n+4)
+func (c *clipper) walk(out Region, i int) Region {
+	r := make(Ring, 0, c.chains[i].n+2)
 	for !c.chains[i].used {
 		ch := &c.chains[i]
 		ch.used = true
@@ -115,7 +129,7 @@ func (c *clipper) walk(out Region, i int, next []int) Region {
 			r = r.push(ch.ring[(ch.from+k)%n], false)
 		}
 		r = r.push(Vertex{ch.out.at, c.label}, false)
-		i = next[i]
+		i = c.next[i]
 	}
 	if r = r.close(false); r.Area2() <= 0 { // less than the grid can show; all of it lies left of an edge of its own
 		return out

@@ -10,6 +10,7 @@ func (g Region) ClipRect(r Rect, labels [4]Label) Region {
 // ClipConvex returns the part of g in the convex counter-clockwise ring c. Edges along c's edges have c's labels. The
 // least len(c) labels of all are used within and must not be g's.
 func (g Region) ClipConvex(c Ring) Region {
+	var clip clipper
 	g = g.near(c.Bounds())
 	for k, v := range c {
 		if len(g) == 0 {
@@ -17,7 +18,7 @@ func (g Region) ClipConvex(c Ring) Region {
 		}
 		l := lineThrough(v.P, c.end(k), sideLabel(k))
 		l.ends, l.before, l.after = true, sideLabel((k+len(c)-1)%len(c)), sideLabel((k+1)%len(c))
-		g = g.clip(l)
+		g = clip.clip(g, l)
 	}
 	g.nameSides(c)
 	return g.unknotted()

@@ -41,8 +41,8 @@ type shape struct {
 
 func rectShape(r Rect) shape { return shape{bounds: r} }
 
-// inner4 returns four times a point strictly inside the shape: in a triangle of three of its corners, halfway from one to the
-// middle of the others.
+// inner4 returns four times a point strictly inside the shape: in a triangle of three of its corners, halfway from one
+// to the middle of the others.
 func (s shape) inner4() Point {
 	if s.ring == nil {
 		m := s.bounds.Min.Add(s.bounds.Max)
@@ -149,12 +149,14 @@ func (ix *Index) classify(s shape) Where {
 
 // ClipRect is Region.ClipRect through the index.
 func (ix *Index) ClipRect(r Rect, labels [4]Label) Region {
-	return ix.ClipConvex(RectRing(r, labels[0], labels[1], labels[2], labels[3]))
+	return ix.clip(RectRing(r, labels[0], labels[1], labels[2], labels[3]), ix.Classify(r))
 }
 
 // ClipConvex is Region.ClipConvex through the index: a ring wholly inside comes back as it is.
-func (ix *Index) ClipConvex(c Ring) Region {
-	switch ix.ClassifyConvex(c) {
+func (ix *Index) ClipConvex(c Ring) Region { return ix.clip(c, ix.ClassifyConvex(c)) }
+
+func (ix *Index) clip(c Ring, w Where) Region {
+	switch w {
 	case Inside:
 		return Region{c}
 	case Outside:

@@ -37,8 +37,8 @@ func TestClassify(t *testing.T) {
 	}
 }
 
-// The slow way: a rectangle of unit squares, each asked for by its middle, against rooms on even counts at 0°, 45°, 90°,
-// whose lines run along the sides or diagonals of those squares.
+// The slow way: a rectangle of unit squares, each asked for by its middle, against rooms on even counts at 0°, 45°,
+// 90°, whose lines run along the sides or diagonals of those squares.
 func TestClassifyAgainstSquares(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := drawRoom(t)

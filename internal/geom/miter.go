@@ -6,9 +6,10 @@ import (
 	"dryfit/internal/unit"
 )
 
-// jogTurn is the tangent, as a ratio, of the turn below which two edges that move by different amounts are joined by a jog: 10°.
-// Where they met, a difference of 1/2 in would push the corner 3 in along the wall; on site the thicker build-up just ends there.
-const jogTurnNum, jogTurnDen = 17633, 100000
+// JogTurn is the turn below which two edges that move by different amounts are joined by a jog (our choice). Where their
+// lines met, a difference of 1/2 in would push the corner 3 in along the wall; on site the thicker build-up just
+// ends there.
+const JogTurn = 10 * unit.Degree
 
 // miter returns where the edges u and w, which met at v, meet after moving to their left by du and dw, or false
 // if a jog must join them. Lengths of edges are square roots, taken to 96 fractional bits, so that the result is rounded
@@ -25,10 +26,11 @@ func miter(v, u, w Point, du, dw unit.Length) (Point, bool) {
 	return v.Add(Point{blendBig(lu, w.X, lw, u.X, den), blendBig(lu, w.Y, lw, u.Y, den)}), true
 }
 
-// gentle reports whether |cross|/along is below the tangent of jogTurn.
-func gentle(cross, along int64) bool {
-	c := new(big.Int).Mul(new(big.Int).SetUint64(abs(cross)), big.NewInt(jogTurnDen))
-	return c.Cmp(new(big.Int).Mul(big.NewInt(along), big.NewInt(jogTurnNum))) < 0
+// gentle reports whether a turn with the given sine and cosine, both to one scale, is below JogTurn.
+func gentle(sine, cosine int64) bool {
+	r := rotationBy(JogTurn)
+	s := new(big.Int).Mul(new(big.Int).SetUint64(abs(sine)), big.NewInt(r.cos))
+	return s.Cmp(new(big.Int).Mul(big.NewInt(cosine), big.NewInt(r.sin))) < 0
 }
 
 const sqrtBits = 96

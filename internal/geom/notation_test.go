@@ -11,8 +11,8 @@ import (
 	"dryfit/internal/unit"
 )
 
-// A region in one line: vertices "x y" in counts, joined by ", "; the label of the edge that leaves a vertex after a colon;
-// rings joined by " / ". As in "0 0:1, 4 0:2, 4 3:3, 0 3:4 / 1 1, 1 2, 2 2, 2 1".
+// A region in one line: vertices "x y" in counts, joined by ", "; the label of the edge that leaves a vertex after a
+// colon; rings joined by " / ". As in "0 0:1, 4 0:2, 4 3:3, 0 3:4 / 1 1, 1 2, 2 2, 2 1".
 
 func parse(t rapid.TB, text string) Region {
 	t.Helper()

@@ -19,10 +19,10 @@ func (e *FoldError) Error() string {
 	return fmt.Sprintf("edge %d runs into edge %d", e.Edge, e.With)
 }
 
-// OffsetRing moves every edge once by its own distance, positive to its left (inward for a counter-clockwise ring,
-// into the region for a hole). Neighbors meet where their moved lines meet; neighbors in one line, or nearly so, that move by different
-// amounts are joined by a jog across, which has the label of the edge that moved farther to the left. A corner is rounded
-// half up once. A ring that folds, or has an edge of no length, gives a *FoldError.
+// OffsetRing moves every edge once by its own distance, positive to its left (inward for a counter-clockwise ring, into
+// the region for a hole). Neighbors meet where their moved lines meet; neighbors in one line, or nearly so, that move
+// by different amounts are joined by a jog across, which has the label of the edge that moved farther to the left. A
+// corner is rounded half up once. A ring that folds, or has an edge of no length, gives a *FoldError.
 func OffsetRing(r Ring, inset []unit.Length) (Ring, error) {
 	n := len(r)
 	if n == 0 {

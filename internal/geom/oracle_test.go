@@ -149,8 +149,8 @@ func (r rooms) turned(by float64, pts [][2]float64) Ring {
 	return ring
 }
 
-// 10,000 rooms against a textbook clipper (area) and simplefeatures (area and number of parts), on a grid of 1/16000 mm,
-// of a micrometer and of 50 mm, where much coincides.
+// 10,000 rooms against a textbook clipper (area) and simplefeatures (area and number of parts), on a grid of 1/16000
+// mm, of a micrometer and of 50 mm, where much coincides.
 func TestClipConvexAgainstLibrary(t *testing.T) {
 	for _, grid := range []unit.Length{1, unit.Micrometre, 50 * unit.Millimetre} {
 		r := rooms{rand.New(rand.NewPCG(1, uint64(grid))), grid}

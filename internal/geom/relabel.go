@@ -47,8 +47,8 @@ func relabeled(result sf.Geometry, first, second []source) Region {
 // both coordinates, and as much again where the edge's other end was rounded too.
 const onGrid unit.Length = 2
 
-// labelOf returns the label of the first source that runs the same way and has both ends on it, exactly if there is one, else
-// within the grid, the nearest first.
+// labelOf returns the label of the first source that runs the same way and has both ends on it, exactly if there is
+// one, else within the grid, the nearest first.
 func labelOf(a, b Point, all []source) Label {
 	best, least := Label(0), onGrid+1
 	for _, s := range all {

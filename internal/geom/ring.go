@@ -56,8 +56,8 @@ func (r Ring) end(i int) Point {
 // Contains returns +1 if p is inside, 0 on the boundary, -1 outside, whichever way the ring runs.
 func (r Ring) Contains(p Point) int { return Region{r}.Contains(p) }
 
-// Clean drops edges of no length, spikes (an edge that runs straight back) and, between two edges of one label, vertices
-// in a straight line. A ring without area comes back empty.
+// Clean drops edges of no length, spikes (an edge that runs straight back) and, between two edges of one label,
+// vertices in a straight line. A ring without area comes back empty.
 func (r Ring) Clean() Ring {
 	out := make(Ring, 0, len(r))
 	for _, v := range r {
@@ -91,7 +91,8 @@ func needless(a, b Vertex, c Point, straight bool) bool {
 	return dot(b.P, a.P, b.P, c) > 0 || straight && a.Edge == b.Edge
 }
 
-// labelPast returns the label of the edge a c that is left when the tip b is dropped: that of the longer edge of a spike.
+// labelPast returns the label of the edge a c that is left when the tip b is dropped: that of the longer edge of a
+// spike.
 func labelPast(a, b Vertex, c Point) Label {
 	if dot(a.P, b.P, a.P, c) < 0 {
 		return b.Edge

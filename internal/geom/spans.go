@@ -17,8 +17,9 @@ const (
 // Span is a stretch of a line.
 type Span struct{ Lo, Hi unit.Length }
 
-// Spans returns where the line at the given ordinate (Horizontal) or abscissa (Vertical) runs in the region, its boundary
-// included, in ascending order; ends are rounded half up. Stretches that touch are joined, points are left out.
+// Spans returns where the line at the given ordinate (Horizontal) or abscissa (Vertical) runs in the region, its
+// boundary included, in ascending order; ends are rounded half up. Stretches that touch are joined, points are left
+// out.
 func (g Region) Spans(a Axis, at unit.Length) []Span {
 	spans := append(g.spansBeside(a, at, 0), g.spansBeside(a, at, -1)...)
 	slices.SortFunc(spans, func(p, q Span) int { return sign(int64(p.Lo-q.Lo))*2 + sign(int64(p.Hi-q.Hi)) })

@@ -2,11 +2,11 @@ package geom
 
 import "slices"
 
-// unknotted makes proper rings out of rings that touch themselves or each other, so that what hangs together only in points
-// comes apart, and a hole that touches the outline is a ring of its own. Points of touching become nodes; from
-// each edge that ends in a node the walk goes on along the edge that bounds the same wedge of the inside. It must wait until the
-// last line has clipped: only while a hole hangs on the outline does a second line, that touches it elsewhere,
-// part what lies on its two sides.
+// unknotted makes proper rings out of rings that touch themselves or each other, so that what hangs together only in
+// points comes apart, and a hole that touches the outline is a ring of its own. Points of touching become nodes; from
+// each edge that ends in a node the walk goes on along the edge that bounds the same wedge of the inside. It must wait
+// until the last line has clipped: only while a hole hangs on the outline does a second line, that touches it
+// elsewhere, part what lies on its two sides.
 func (g Region) unknotted() Region {
 	nodes := g.touches()
 	if len(nodes) == 0 {

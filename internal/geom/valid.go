@@ -2,8 +2,8 @@ package geom
 
 import "fmt"
 
-// InvalidError says that a region given to an operation is none: a ring crosses or touches itself, or two rings cross or
-// share a stretch.
+// InvalidError says that a region given to an operation is none: a ring crosses or touches itself, or two rings cross
+// or share a stretch.
 type InvalidError struct {
 	Operand     int // 0 for the receiver, from 1 for the arguments
 	Ring, Other int // the rings that clash; equal for one ring
