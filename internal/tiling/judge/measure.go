@@ -13,7 +13,7 @@ type Name string
 const (
 	NarrowestCut  Name = "narrowest cut"         // visible width of the narrowest cut piece; larger is better; weighted edges first
 	SliverPlaces  Name = "slivers in sight"      // weighted count of cuts under the sliver limit; smaller is better
-	Balance       Name = "balance"               // left and right cuts differ by; distance of the center line to the nearest joint or tile center
+	Balance       Name = "balance"               // how far the center line is from an axis about which the courses mirror each other: for a stack, a joint or a tile center
 	SightLines    Name = "sight lines"           // how far courses end from the lines the eye follows; smaller is better
 	OpeningJoints Name = "joints at openings"    // edges of openings that fall on a joint or leave a wide piece
 	HolesClear    Name = "holes clear of joints" // least distance from a hole's rim to a joint; larger is better

@@ -2,7 +2,7 @@ package judge
 
 import "dryfit/internal/diag"
 
-// Say words a measured number: "the narrowest cut shows 4-1/2 in, at window, left".
+// Say words a measured number: "the narrowest cut shows 4-1/2 in (window, left)".
 func Say(m Measure) Reason {
 	w := wordsOf(m.Name)
 	switch {
@@ -31,7 +31,7 @@ func (m Measure) at(text string, v diag.Value) Reason {
 	if m.Where == "" {
 		return Because(text, v)
 	}
-	return Because(text+", at {1}", v, diag.T(m.Where))
+	return Because(text+" ("+wordsOf(m.Name).place+"{1})", v, diag.T(m.Where))
 }
 
 func (m Measure) value() diag.Value {
@@ -47,6 +47,7 @@ type words struct {
 	says  string // {0} is the value
 	none  string // when there is nothing to measure
 	zero  string // when it is as good as it can be, to the mark; empty where zero is nothing special
+	place string // before the place that decides; empty where the number is that place's own
 	below string // when the length is negative; {0} is its size
 }
 
@@ -62,13 +63,13 @@ func wordsOf(n Name) words {
 func vocabulary() []words {
 	return []words{
 		{name: NarrowestCut, says: "the narrowest cut shows {0}", none: "no width is cut"},
-		{name: SliverPlaces, says: "slivers in sight: {0}", zero: "no slivers in sight"},
-		{name: Balance, says: "the center line is {0} off the nearest joint or tile center", none: "no center line",
-			zero: "the center line falls on a joint or a tile center"},
+		{name: SliverPlaces, says: "slivers in sight: {0}", zero: "no slivers in sight", place: "some at "},
+		{name: Balance, says: "the tiles lie {0} off center about the center line", none: "no center line",
+			zero: "the cuts left and right of the center line are alike"},
 		{name: SightLines, says: "courses miss the sight lines by {0} in all", none: "no sight lines",
-			zero: "courses end at the sight lines"},
+			zero: "courses end at the sight lines", place: "most at "},
 		{name: OpeningJoints, says: "{0} in all is cut off tiles beside openings", none: "no openings",
-			zero: "every edge of an opening falls on a joint"},
+			zero: "every edge of an opening falls on a joint", place: "most at "},
 		{name: HolesClear, says: "the nearest hole's rim is {0} from a joint", none: "no holes",
 			below: "a joint runs {0} inside a hole's rim"},
 		{name: Necks, says: "the narrowest neck is {0}", none: "no necks"},

@@ -104,9 +104,8 @@ func (n *notes) openings(p *problem, legs [2][]unit.Length) {
 // lines notes balance and sight lines.
 func (n *notes) lines(p *problem, origin [2]unit.Length) {
 	for k := range origin {
-		a, shifts := p.axisOf(k)
-		if c := p.center[k]; c.Given {
-			twice := p.offBalance(a, c.At, origin[k], shifts)
+		if a, _ := p.axisOf(k); p.center[k].Given {
+			twice := p.offBalance(k, origin[k])
 			n.worse(balance, int64(twice/(2*a.mark)), twice/2, "")
 		}
 	}

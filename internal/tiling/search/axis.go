@@ -51,26 +51,31 @@ func (a axis) left(phase, run unit.Length) (width unit.Length, cut bool) {
 }
 
 // marks floors a length to whole marks.
-func (a axis) marks(l unit.Length) int64 { return int64(l.Floor(a.mark) / a.mark) }
+func (a axis) marks(l unit.Length) int64 {
+	q := int64(l / a.mark)
+	if l%a.mark < 0 {
+		q--
+	}
+	return q
+}
 
 // ramp walks the phase of an edge as the offset goes up mark by mark.
 type ramp struct{ phase, step, pitch unit.Length }
 
 // fall starts the phase of a point that is measured from the lower side of its tile.
 func (a axis) fall(from unit.Length) ramp {
-	return ramp{a.mod(from - a.zero), -(a.mark % a.pitch), a.pitch}
+	return ramp{a.mod(from - a.zero), -a.mark, a.pitch}
 }
 
 // rise starts the phase of a point that is measured from the upper side of its tile.
 func (a axis) rise(from unit.Length) ramp {
-	return ramp{a.mod(a.zero + a.size - from), a.mark % a.pitch, a.pitch}
+	return ramp{a.mod(a.zero + a.size - from), a.mark, a.pitch}
 }
 
-func (r *ramp) next() {
-	r.phase += r.step
+// skip goes on by n steps.
+func (r *ramp) skip(n int) {
+	r.phase = (r.phase + unit.Length(n)*r.step) % r.pitch
 	if r.phase < 0 {
 		r.phase += r.pitch
-	} else if r.phase >= r.pitch {
-		r.phase -= r.pitch
 	}
 }

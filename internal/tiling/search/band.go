@@ -31,7 +31,7 @@ const wide = unit.Length(1) << 50
 type bands struct {
 	sides  []side
 	levels []unit.Length // every t of a vertex, ascending, once
-	leans  bool          // some edge is neither along s nor along t
+	active [][]int       // the edges between level k and the next, by their place along s
 	memo   map[[2]int]*band
 }
 
@@ -39,11 +39,28 @@ func newBands(sides []side) *bands {
 	b := &bands{sides: sides, memo: map[[2]int]*band{}}
 	for _, s := range sides {
 		b.levels = append(b.levels, s.a.Y)
-		b.leans = b.leans || s.a.X != s.b.X && s.a.Y != s.b.Y
 	}
 	slices.Sort(b.levels)
 	b.levels = slices.Compact(b.levels)
+	for k := range max(0, len(b.levels)-1) {
+		b.active = append(b.active, b.through(b.levels[k], b.levels[k+1]))
+	}
 	return b
+}
+
+// through lists the edges that run from one level to the next, by their place along s. Edges do not cross, so the order
+// holds in between.
+func (b *bands) through(low, top unit.Length) (out []int) {
+	for i, s := range b.sides {
+		if s.bottom() <= low && s.top() >= top && s.a.Y != s.b.Y {
+			out = append(out, i)
+		}
+	}
+	slices.SortFunc(out, func(i, j int) int {
+		p, q := b.sides[i], b.sides[j]
+		return cmp.Or(cmp.Compare(p.at(low)+p.at(top), q.at(low)+q.at(top)), cmp.Compare(i, j))
+	})
+	return out
 }
 
 // between returns the band of from < t < to. Where no edge leans within it, it depends only on the vertices inside,
@@ -55,26 +72,26 @@ func (b *bands) between(from, to unit.Length) *band {
 	}
 	j, _ := slices.BinarySearch(b.levels, to)
 	key := [2]int{i, j}
-	if m, ok := b.memo[key]; ok && m != nil {
+	if m := b.memo[key]; m != nil {
 		return m
 	}
-	made, leans := b.make(from, to, b.levels[i:j])
+	made, leans := b.make(from, to, i, j)
 	if !leans {
 		b.memo[key] = made
 	}
 	return made
 }
 
-// make cuts the band at the vertices inside into slabs of trapezoids and gathers them.
-func (b *bands) make(from, to unit.Length, inside []unit.Length) (*band, bool) {
+// make cuts the band at levels i to j-1, which lie inside, into slabs of trapezoids and gathers them.
+func (b *bands) make(from, to unit.Length, i, j int) (*band, bool) {
 	out, blocked, leans := &band{}, []span{}, false
 	low := from
-	for k := 0; k <= len(inside); k++ {
+	for k := i; k <= j; k++ {
 		high := to
-		if k < len(inside) {
-			high = inside[k]
+		if k < j {
+			high = b.levels[k]
 		}
-		leans = b.slab(low, high, out, &blocked) || leans
+		leans = b.slab(k-1, low, high, out, &blocked) || leans
 		low = high
 	}
 	out.any = union(out.any)
@@ -88,28 +105,28 @@ type crossing struct {
 	low, top unit.Length
 }
 
-// slab adds the trapezoids between two levels that have no vertex between them.
-func (b *bands) slab(low, top unit.Length, out *band, blocked *[]span) (leans bool) {
-	var cs []crossing
-	for i, s := range b.sides {
-		if s.bottom() <= low && s.top() >= top && s.a.Y != s.b.Y {
-			cs = append(cs, crossing{i, s.at(low), s.at(top)})
-			leans = leans || s.a.X != s.b.X
-		}
-	}
-	slices.SortFunc(cs, func(p, q crossing) int {
-		return cmp.Or(cmp.Compare(p.low+p.top, q.low+q.top), cmp.Compare(p.side, q.side))
-	})
+// slab adds the trapezoids from low to top, which lie between level k and the next.
+func (b *bands) slab(k int, low, top unit.Length, out *band, blocked *[]span) (leans bool) {
 	last := -wide
-	for k := 0; k+1 < len(cs); k += 2 {
-		l, r := cs[k], cs[k+1]
-		out.any = append(out.any, span{min(l.low, l.top), max(r.low, r.top)})
-		*blocked = append(*blocked, span{last, max(l.low, l.top)})
-		last = min(r.low, r.top)
-		b.face(out, l, r)
+	if k >= 0 && k < len(b.active) {
+		edges := b.active[k]
+		for n := 0; n+1 < len(edges); n += 2 {
+			l, r := b.cross(edges[n], low, top), b.cross(edges[n+1], low, top)
+			leans = leans || b.leans(l.side) || b.leans(r.side)
+			out.any = append(out.any, span{min(l.low, l.top), max(r.low, r.top)})
+			*blocked = append(*blocked, span{last, max(l.low, l.top)})
+			last = min(r.low, r.top)
+			b.face(out, l, r)
+		}
 	}
 	*blocked = append(*blocked, span{last, wide})
 	return leans
+}
+
+func (b *bands) leans(i int) bool { return b.sides[i].a.X != b.sides[i].b.X }
+
+func (b *bands) cross(i int, low, top unit.Length) crossing {
+	return crossing{i, b.sides[i].at(low), b.sides[i].at(top)}
 }
 
 // face notes the two edges of one trapezoid, which face each other.

@@ -248,15 +248,12 @@ func (b *brute) sliver() unit.Length {
 // lines measures balance, sight lines and holes from the tiles themselves.
 func (b *brute) lines(o geom.Point, out *costs) {
 	mark, joint := b.in.Mark, b.in.Bond.Pitch.X-b.size(true)
-	twice := wide // the center line's distance, twice
+	twice := b.offCenter(o)
 	sights := make([]map[int]unit.Length, len(b.in.Sights))
 	for i := range sights {
 		sights[i] = map[int]unit.Length{}
 	}
 	b.each(o, func(r geom.Rect, course, column int) {
-		for _, c := range []unit.Length{r.Min.X + r.Max.X, 2*r.Min.X - joint, 2*r.Max.X + joint} {
-			twice = min(twice, (2*b.center - c).Abs())
-		}
 		if !b.in.Bond.Vertical {
 			column = 0
 		}
@@ -304,4 +301,42 @@ func (b *brute) rim(h Hole, clear unit.Length, out *costs) {
 		clear = min(clear, b.in.Enough)
 	}
 	out[holes] = max(out[holes], -int64(clear.Floor(b.in.Mark)/b.in.Mark))
+}
+
+// offCenter tries every axis midway between the left side of one tile and the right side of another, and takes those
+// about which the left sides of all tiles mirror to right sides of tiles, but for rounding. It returns twice the
+// distance of the center line to the nearest. Tiles of a course (or column) and its like are the same modulo the pitch.
+func (b *brute) offCenter(o geom.Point) unit.Length {
+	pitch, sides, w := b.in.Bond.Pitch.X, []unit.Length(nil), b.size(true)
+	for i := range b.in.Bond.Shifts {
+		if b.in.Bond.Vertical {
+			sides = append(sides, b.tile(o, 0, i).Min.X)
+		} else {
+			sides = append(sides, b.tile(o, i, 0).Min.X)
+		}
+	}
+	best := wide
+	for _, l := range sides {
+		for _, r := range sides {
+			if twice := l + r + w; mirrored(sides, twice, w, pitch) {
+				d := ((2*b.center-twice)%pitch + pitch) % pitch
+				best = min(best, d, pitch-d)
+			}
+		}
+	}
+	return best
+}
+
+func mirrored(sides []unit.Length, twice, w, pitch unit.Length) bool {
+	for _, l := range sides {
+		hit := false
+		for _, m := range sides {
+			d := ((twice-l-w-m)%pitch + pitch) % pitch
+			hit = hit || d <= 2 || d >= pitch-2
+		}
+		if !hit {
+			return false
+		}
+	}
+	return true
 }

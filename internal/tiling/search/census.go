@@ -19,7 +19,8 @@ import (
 type census struct {
 	in      *Input
 	index   *geom.Index
-	stretch []geom.Rect // short stretches of the region's edges
+	edges   []side
+	stretch []stretch
 	sliver  unit.Length
 	middle  geom.Point // on the center line
 	across  [2]float64 // unit vector square to it
@@ -29,24 +30,30 @@ func newCensus(in *Input) *census {
 	c := &census{in: in, index: geom.NewIndex(in.Region)}
 	p := in.Bond.Protos[0]
 	c.sliver = sliverLimit(in, geom.Point{X: p.W, Y: p.H})
-	for _, r := range in.Region {
-		for i, v := range r {
-			c.split(v.P, r[(i+1)%len(r)].P, min(p.W, p.H))
-		}
+	c.edges = outline(in, p.W, 0)
+	for i := range c.edges {
+		c.split(i, min(p.W, p.H))
 	}
 	c.aim()
 	return c
 }
 
+// stretch is the box round a short piece of an edge.
+type stretch struct {
+	edge int
+	box  geom.Rect
+}
+
 // split adds stretches of an edge, each no longer than a tile is wide in x and in y.
-func (c *census) split(a, b geom.Point, longest unit.Length) {
-	d := b.Sub(a)
+func (c *census) split(edge int, longest unit.Length) {
+	a := c.edges[edge].a
+	d := c.edges[edge].b.Sub(a)
 	n := int64(max(d.X.Abs(), d.Y.Abs())/longest) + 1
 	at := func(i int64) geom.Point { return a.Add(geom.Point{X: d.X.MulDiv(i, n), Y: d.Y.MulDiv(i, n)}) }
 	for i := range n {
 		r := geom.Bound(at(i), at(i+1))
 		r.Min, r.Max = r.Min.Sub(geom.Point{X: 1, Y: 1}), r.Max.Add(geom.Point{X: 1, Y: 1})
-		c.stretch = append(c.stretch, r)
+		c.stretch = append(c.stretch, stretch{edge, r})
 	}
 }
 
@@ -67,27 +74,37 @@ func (c *census) aim() {
 // address names a tile of the plane.
 type address struct{ course, column, proto int }
 
-// edgeTiles visits every tile that may meet an edge of the region, once, in an order that depends on the input only.
-func (c *census) edgeTiles(o geom.Point, visit func(bond.Cell)) {
-	done := map[address]bool{}
+// touched is a tile and the edges of the region that come near it.
+type touched struct {
+	bond.Cell
+	edges []int
+}
+
+// edgeTiles lists every tile that may meet an edge of the region, in an order that depends on the input only.
+func (c *census) edgeTiles(o geom.Point) (out []touched) {
+	at := make(map[address]int, len(c.stretch))
 	for _, s := range c.stretch {
-		c.in.Bond.Each(s, o, func(t bond.Cell) {
-			if k := (address{t.Course, t.Column, t.Proto}); !done[k] {
-				done[k] = true
-				visit(t)
+		c.in.Bond.Each(s.box, o, func(t bond.Cell) {
+			k := address{t.Course, t.Column, t.Proto}
+			i, ok := at[k]
+			if !ok {
+				i, at[k] = len(out), len(out)
+				out = append(out, touched{Cell: t})
+			}
+			if e := out[i].edges; len(e) == 0 || e[len(e)-1] != s.edge {
+				out[i].edges = append(e, s.edge)
 			}
 		})
 	}
+	return out
 }
 
 // assess measures one layout.
 func (c *census) assess(o geom.Point) notes {
 	n := notes{costs: blank()}
-	c.edgeTiles(o, func(t bond.Cell) {
-		if c.where(t) == geom.Across {
-			c.cut(t, &n)
-		}
-	})
+	for _, t := range c.edgeTiles(o) {
+		c.cut(t, &n)
+	}
 	for _, h := range c.in.Holes {
 		c.rim(o, h, &n)
 	}
@@ -101,27 +118,28 @@ func (c *census) costs(o geom.Point) costs {
 	return n.costs
 }
 
-func (c *census) where(t bond.Cell) geom.Where {
-	if c.in.Bond.Protos[t.Proto].Ring == nil {
-		return c.index.Classify(t.Rect)
-	}
-	return c.index.ClassifyConvex(c.in.Bond.Ring(t))
+// part is one piece of a cut tile, as far as the census looks: the box round it, what area is left of the tile, and
+// the edge of the region that cuts it and that the eye follows most.
+type part struct {
+	box   geom.Rect
+	area2 int64
+	by    Edge
 }
 
-// cut notes one cut tile: each part of it that is a whole mark wide.
-func (c *census) cut(t bond.Cell, n *notes) {
-	any, ease := false, c.in.Mark
-	for _, part := range c.index.ClipConvex(c.in.Bond.Ring(t)).Parts() {
-		box := part.Bounds()
-		w := min(box.W(), box.H())
-		if w < ease || nearlyWhole(part, t, c.in.Mark) {
+// cut notes one cut tile: each part of it that is a whole mark wide, unless less than a mark is missing.
+func (c *census) cut(t touched, n *notes) {
+	any, mark := false, c.in.Mark
+	ring := c.in.Bond.Ring(t.Cell)
+	full := ring.Area2()
+	for _, p := range c.parts(ring, t) {
+		w := min(p.box.W(), p.box.H())
+		if w < mark || full-p.area2 < 2*int64(mark)*int64(max(t.Rect.W(), t.Rect.H())) {
 			continue
 		}
 		any = true
-		name, weight := c.cutBy(part)
-		n.worse(narrowest, -int64(w/c.in.Mark), w, name)
+		n.worse(narrowest, -int64(w/mark), w, p.by.Name)
 		if w < c.sliver {
-			n.sliver(int64(weight), name)
+			n.sliver(int64(p.by.Weight), p.by.Name)
 		}
 	}
 	if any {
@@ -129,28 +147,41 @@ func (c *census) cut(t bond.Cell, n *notes) {
 	}
 }
 
-// nearlyWhole reports whether what is missing is less than a strip of one mark along the tile's longer side.
-func nearlyWhole(part geom.Region, t bond.Cell, mark unit.Length) bool {
-	if t.Rect.W() != part.Bounds().W() || t.Rect.H() != part.Bounds().H() {
-		return false
+// parts cuts a tile by the region. Most are cut by one edge that runs right across: that is quick.
+func (c *census) parts(ring geom.Ring, t touched) (out []part) {
+	edge, crossed := -1, 0
+	for _, e := range t.edges {
+		switch crosses(ring, c.edges[e].a, c.edges[e].b) {
+		case across:
+			edge, crossed = e, crossed+1
+		case unclear:
+			crossed = 2
+		}
 	}
-	return t.Rect.W().Times(t.Rect.H())-part.Area() < mark.Times(max(t.Rect.W(), t.Rect.H()))
+	switch crossed {
+	case 0:
+		return nil
+	case 1:
+		return []part{halved(ring, c.edges[edge])}
+	}
+	for _, g := range c.index.ClipConvex(ring).Parts() {
+		out = append(out, part{g.Bounds(), g.Area2(), c.cutBy(g)})
+	}
+	return out
 }
 
-// cutBy names the edge of the region that cuts a part and the eye follows most.
-func (c *census) cutBy(part geom.Region) (name string, weight int) {
-	weight = -1
-	for _, r := range part {
+// cutBy finds the edge of the region that cuts a part and the eye follows most.
+func (c *census) cutBy(g geom.Region) (by Edge) {
+	by.Weight = -1
+	for _, r := range g {
 		for _, v := range r {
-			if v.Edge <= 0 {
-				continue
-			}
-			if e := edgeOf(c.in.Edges, v.Edge); e.Weight > weight {
-				name, weight = e.Name, e.Weight
+			if e := edgeOf(c.in.Edges, v.Edge); v.Edge > 0 && e.Weight > by.Weight {
+				by = e
 			}
 		}
 	}
-	return name, max(0, weight)
+	by.Weight = max(0, by.Weight)
+	return by
 }
 
 // rim notes how far a hole is from the edge of the tile that holds its center; in a joint it is crossed.

@@ -36,12 +36,13 @@ func whyFirst(c Candidate, pool []Candidate) judge.Reason {
 // spoken is how many measures a sentence names before it is too long to read at the wall.
 const spoken = 3
 
-// whyNotFirst names what the first gives up: the most important measure in which another layout is better.
+// whyNotFirst names what the first gives up: the most important measure in which another layout is better, and by how
+// much at best.
 func whyNotFirst(c Candidate, pool []Candidate) judge.Reason {
 	for i, m := range c.Measures {
 		k := slices.IndexFunc(pool, func(o Candidate) bool { return o.Measures[i].Cost == leastCost(pool, i) })
 		if k >= 0 && pool[k].Measures[i].Cost < m.Cost {
-			return judge.Join(", where another layout has: ", judge.Say(m), judge.Say(pool[k].Measures[i]))
+			return judge.Join("", judge.Than(m, pool[k].Measures[i]), judge.Because(" in another layout"))
 		}
 	}
 	return judge.Reason{}

@@ -45,15 +45,34 @@ func Compare(a, b Candidate) int {
 	return 0
 }
 
+// different keeps the first, and then those that are apart from all kept and better than each in something. Where
+// nothing is better than the first in anything, the next that is apart is kept, so that there is a choice.
 func different(in *Input, pool []Candidate) []Candidate {
 	var kept []Candidate
-	for _, c := range pool {
-		alike := func(k Candidate) bool { return Compare(c, k) == 0 || near(&in.Bond, c.Origin.Sub(k.Origin), in.Mark) }
-		if len(kept) < in.Keep && !slices.ContainsFunc(kept, alike) {
-			kept = append(kept, c)
+	for _, strict := range []bool{true, false} {
+		for _, c := range pool {
+			alike := func(k Candidate) bool {
+				return Compare(c, k) == 0 || near(&in.Bond, c.Origin.Sub(k.Origin), in.Mark) || strict && !gainsOver(c, k)
+			}
+			if len(kept) < in.Keep && !slices.ContainsFunc(kept, alike) {
+				kept = append(kept, c)
+			}
+		}
+		if len(kept) > 1 {
+			break
 		}
 	}
 	return kept
+}
+
+// gainsOver reports whether c is better than k in any measure.
+func gainsOver(c, k Candidate) bool {
+	for i, m := range c.Measures {
+		if m.Cost < k.Measures[i].Cost {
+			return true
+		}
+	}
+	return false
 }
 
 // Apart: two layouts nearer than this share of the tile, both ways, look the same on the wall (ours).

@@ -1,14 +1,19 @@
 package search
 
-import "dryfit/internal/unit"
+import (
+	"slices"
+
+	"dryfit/internal/unit"
+)
 
 // The measures of lines and points: balance about a center line, sight lines, holes against joints. Each is the
 // distance of a point to the nearest joint or tile center along one axis.
 
-// offCenter is how far a line is from the nearest tile center or joint center, which lie half a pitch apart; counted
-// twice, so that it stays whole.
-func (a axis) offCenter(line, offset unit.Length) (twice unit.Length) {
-	u := a.mod(2*(line-offset) - a.size)
+// offCenter is how far a line is from the nearest axis about which the tiles mirror each other: in a stack a tile's
+// center or a joint's, half a pitch apart. mirror is twice the axis less a tile, modulo the pitch. The distance comes
+// back twice, so that it stays whole.
+func (a axis) offCenter(line, offset, mirror unit.Length) (twice unit.Length) {
+	u := a.mod(2*(line-offset) - a.size - mirror)
 	return min(u, a.pitch-u)
 }
 
@@ -21,14 +26,44 @@ func (a axis) toJoint(point, offset unit.Length) unit.Length {
 	return min(u, a.size-u)
 }
 
-// offBalance is offCenter of the course that comes nearest: where one course is centered, those above and below lie
-// evenly about it.
-func (p *problem) offBalance(a axis, line, offset unit.Length, shifts []unit.Length) unit.Length {
-	least := wide
-	for _, sh := range shifts {
-		least = min(least, a.offCenter(line, offset+sh))
+// mirrors lists the axes about which the courses of a cycle mirror each other, so that the cuts at the left and the
+// right are alike, taken over all courses. For a running bond of 1/2 these are the tiles' centers, the joints, and the
+// quarter points, about which each course mirrors the next. A tile at shift s mirrors to mirror - s.
+func mirrors(a axis, shifts []unit.Length) (out []unit.Length) {
+	for _, s := range shifts {
+		m := a.mod(shifts[0] + s)
+		if reflects(a, shifts, m) && !slices.Contains(out, m) {
+			out = append(out, m)
+		}
 	}
-	return least
+	if len(out) == 0 { // no such axis: the first course alone
+		out = append(out, a.mod(2*shifts[0]))
+	}
+	return out
+}
+
+// reflects reports whether every shift mirrors to another, but for the rounding of each.
+func reflects(a axis, shifts []unit.Length, mirror unit.Length) bool {
+	sorted := slices.Sorted(slices.Values(shifts))
+	for _, s := range shifts {
+		want := a.mod(mirror - s)
+		i, _ := slices.BinarySearch(sorted, want)
+		next, last := sorted[i%len(sorted)], sorted[(i+len(sorted)-1)%len(sorted)]
+		if a.mod(next-want) > rounded && a.mod(want-last) > rounded {
+			return false
+		}
+	}
+	return true
+}
+
+// offBalance is offCenter of the nearest axis.
+func (p *problem) offBalance(k int, offset unit.Length) (twice unit.Length) {
+	a, _ := p.axisOf(k)
+	twice = wide
+	for _, m := range p.mirror[k] {
+		twice = min(twice, a.offCenter(p.center[k].At, offset, m))
+	}
+	return twice
 }
 
 // offSight is toJoint in the worst course: all must end at the line.
@@ -45,8 +80,8 @@ func (p *problem) lineCosts(k int, cols *columns) {
 	a, shifts := p.axisOf(k)
 	for i := range a.steps {
 		o := a.at(i)
-		if c := p.center[k]; c.Given {
-			cols[balance][i] = int64(p.offBalance(a, c.At, o, shifts) / (2 * a.mark))
+		if p.center[k].Given {
+			cols[balance][i] = int64(p.offBalance(k, o) / (2 * a.mark))
 		}
 		if k == p.sightAxis() {
 			for _, s := range p.sights {

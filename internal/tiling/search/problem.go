@@ -20,7 +20,8 @@ type problem struct {
 	low, up unit.Length   // bounds of the region in t
 
 	holes  []disk
-	center [2]Line // along s, along t
+	center [2]Line          // along s, along t
+	mirror [2][]unit.Length // of the tiles along s and along t
 	sights []Sight
 	sliver unit.Length
 	enough unit.Length
@@ -52,6 +53,7 @@ func newProblem(in *Input) *problem {
 	p.t = newAxis(pitch.Y, size.Y, in.Mark, zero.Y, p.cycle())
 	p.readSides(outline(in, size.X, joint), joint)
 	p.readLines(in)
+	p.mirror = [2][]unit.Length{mirrors(p.s, p.classes()), {0}}
 	p.sliver = sliverLimit(in, size)
 	return p
 }

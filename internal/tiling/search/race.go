@@ -44,6 +44,13 @@ func (r *race) take(row, col int, along *columns, across *costs) {
 	}
 }
 
+// meet lets the winner of later rows challenge.
+func (r *race) meet(o *race) {
+	if o.run && (!r.run || compareCosts(r.order, &o.best, &r.best) < 0) {
+		*r = *o
+	}
+}
+
 // row returns the costs of one offset.
 func (c *columns) row(i int) *costs {
 	var out costs
@@ -67,8 +74,7 @@ func leading(order []int, first int) []int {
 // regions is into how many parts, along and across, the offsets are divided so that each offers its best.
 const regions = 4
 
-// races lists all that are run: the person's order, each measure alone first, and the person's order in each part of
-// the offsets along the courses. Parts across the courses are raced by giving the row's part its own set.
+// races lists those over all offsets: by the person's order, and with each measure alone put first.
 func races(order []int, steps int) []*race {
 	out := []*race{{order: order, to: steps}}
 	for _, m := range order {
@@ -77,7 +83,7 @@ func races(order []int, steps int) []*race {
 	return out
 }
 
-// parts are the races of one part of the rows.
+// parts are the races by the person's order over each part of the offsets along the courses.
 func parts(order []int, steps int) []*race {
 	var out []*race
 	for i := range regions {

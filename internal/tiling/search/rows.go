@@ -47,20 +47,28 @@ type rows struct {
 	holes   []unit.Length // the shift of each hole's course
 	along   *columns      // for these courses and holes
 	least   costs
+	rims    map[rimKey][]int64
+	off     [][]int64 // scratch of widths
+}
+
+// rimKey is a hole in a course of one shift.
+type rimKey struct {
+	hole  int
+	shift unit.Length
 }
 
 func newRows(p *problem) *rows {
 	base := newColumns(p.s.steps)
 	p.lineCosts(0, base)
-	return &rows{p: p, bands: newBands(p.sides), base: base}
+	return &rows{p: p, bands: newBands(p.sides), base: base, along: newColumns(p.s.steps), rims: map[rimKey][]int64{}, off: p.scratch(p.s)}
 }
 
 // at returns the costs along the courses at one offset across them.
 func (r *rows) at(offset unit.Length) (*columns, *costs) {
 	courses, holes := r.p.coursesAt(r.bands, offset), r.p.holeShifts(offset)
-	if r.along == nil || !slices.Equal(courses, r.courses) || !slices.Equal(holes, r.holes) {
+	if r.courses == nil || !slices.Equal(courses, r.courses) || !slices.Equal(holes, r.holes) {
 		r.courses, r.holes = courses, holes
-		r.along = r.judge()
+		r.judge(r.along)
 		r.least = r.along.least()
 	}
 	return r.along, &r.least
@@ -91,14 +99,13 @@ func (p *problem) holeShifts(offset unit.Length) []unit.Length {
 }
 
 // judge fills the costs along the courses.
-func (r *rows) judge() *columns {
+func (r *rows) judge(out *columns) {
 	p, a := r.p, r.p.s
-	out := newColumns(a.steps)
 	for m := range out {
 		copy(out[m], r.base[m])
 	}
 	flanks := p.flanks(r.courses)
-	widths(a, flanks, p.jambs, out[narrowest], out[openings])
+	widths(a, flanks, r.off, out[narrowest], out[openings])
 	sl := newTally(a)
 	for _, f := range flanks {
 		slivered(sl, f, p.sliver, int64(f.weight))
@@ -109,17 +116,28 @@ func (r *rows) judge() *columns {
 		counted(cut, c.band, c.shift)
 	}
 	cut.total(out[cuts])
-	r.holesAlong(out[holes])
-	return out
-}
-
-func (r *rows) holesAlong(out []int64) {
-	a := r.p.s
-	for k, h := range r.p.holes {
-		for i := range out {
-			out[i] = max(out[i], r.p.holeCost(a, a.clear(h.s, h.radius, a.at(i)+r.holes[k])))
+	for k, shift := range r.holes {
+		for i, c := range r.rim(rimKey{k, shift}) {
+			out[holes][i] = max(out[holes][i], c)
 		}
 	}
+}
+
+// rim returns what one hole costs along a course of one shift.
+func (r *rows) rim(k rimKey) []int64 {
+	if r.rims[k] == nil {
+		r.rims[k] = r.p.rim(r.p.s, r.p.holes[k.hole].s-k.shift, r.p.holes[k.hole].radius)
+	}
+	return r.rims[k]
+}
+
+// rim is what a hole costs at every offset of an axis.
+func (p *problem) rim(a axis, at, radius unit.Length) []int64 {
+	out := make([]int64, a.steps)
+	for i := range out {
+		out[i] = p.holeCost(a, a.clear(at, radius, a.at(i)))
+	}
+	return out
 }
 
 // flanks gathers the passes of each edge in the courses of each shift.
@@ -168,11 +186,20 @@ func (p *problem) across() *columns {
 		slivered(sl, f, p.sliver, int64(f.weight)*p.tilesAlong(s))
 	}
 	sl.total(out[slivers])
-	widths(a, flanks, p.jambs, out[narrowest], out[openings])
+	widths(a, flanks, p.scratch(a), out[narrowest], out[openings])
 	for _, h := range p.holes {
-		for i := range out[holes] {
-			out[holes][i] = max(out[holes][i], p.holeCost(a, a.clear(h.t, h.radius, a.at(i))))
+		for i, c := range p.rim(a, h.t, h.radius) {
+			out[holes][i] = max(out[holes][i], c)
 		}
+	}
+	return out
+}
+
+// scratch is room for what is cut off beside each side of an opening, at every offset.
+func (p *problem) scratch(a axis) [][]int64 {
+	out := make([][]int64, p.jambs)
+	for i := range out {
+		out[i] = make([]int64, a.steps)
 	}
 	return out
 }

@@ -39,19 +39,7 @@ func (f *flank) phase(p pass, own unit.Length) unit.Length {
 	return own + f.hi - p.hi
 }
 
-// least returns the narrowest that is left beside the flank, as it is cut and as it is seen; not cut: wide.
-func (f *flank) least(a axis, phase unit.Length) (leg, seen unit.Length) {
-	run := f.hi - f.lo
-	if phase > a.ease && phase+run < a.size-a.ease {
-		return min(phase, f.gap), min(phase-f.hidden, f.seen)
-	}
-	if phase+run <= a.ease || phase >= a.size-a.ease && phase+run <= a.pitch+a.ease {
-		return wide, wide
-	}
-	return f.leastOf(a, phase)
-}
-
-// leastOf looks at every pass: the flank straddles the end of a tile.
+// leastOf looks at every pass, where the flank straddles the end of a tile; not cut: wide.
 func (f *flank) leastOf(a axis, phase unit.Length) (leg, seen unit.Length) {
 	leg, seen = wide, wide
 	for _, p := range f.passes {
@@ -64,48 +52,104 @@ func (f *flank) leastOf(a axis, phase unit.Length) (leg, seen unit.Length) {
 }
 
 // widths fills what the flanks cost at every offset of an axis: the narrowest cut, and what is cut off beside
-// openings.
-func widths(a axis, flanks []*flank, jambs int, narrow, opening []int64) {
-	least := filled(a.steps, wide)
-	legs := make([][]unit.Length, jambs)
+// openings, for which off is scratch, one row for each side of an opening.
+func widths(a axis, flanks []*flank, off [][]int64, narrow, opening []int64) {
+	for _, o := range off {
+		clear(o)
+	}
 	for _, f := range flanks {
-		var at []unit.Length
+		var at []int64
 		if f.jamb >= 0 {
-			if legs[f.jamb] == nil {
-				legs[f.jamb] = filled(a.steps, a.size)
-			}
-			at = legs[f.jamb]
+			at = off[f.jamb]
 		}
-		f.sweep(a, least, at)
+		f.sweep(a, narrow, at)
 	}
-	for i, l := range least {
-		narrow[i] = max(narrow[i], a.narrowCost(l))
-	}
-	for _, leg := range legs {
-		for i, l := range leg {
-			opening[i] += a.marks(a.size - l)
+	for _, o := range off {
+		for i, l := range o {
+			opening[i] += l
 		}
 	}
 }
 
-// sweep lowers the least widths by those of one flank.
-func (f *flank) sweep(a axis, least, legs []unit.Length) {
+// sweep raises the costs to those of one flank. Most offsets are either within a tile, where what is left shrinks or
+// grows by one mark a step, or in a joint, where nothing is cut.
+func (f *flank) sweep(a axis, narrow, off []int64) {
 	r := f.ramp(a)
-	for i := range least {
-		leg, seen := f.least(a, r.phase)
-		if seen < least[i] {
-			least[i] = seen
+	for i := 0; i < len(narrow); {
+		n := min(len(narrow)-i, f.inside(a, r))
+		if n > 0 {
+			f.shrink(a, r, narrow[i:i+n])
+			if off != nil {
+				f.trim(a, r, off[i:i+n])
+			}
+		} else if n = min(len(narrow)-i, f.clear(a, r)); n == 0 {
+			n = 1
+			f.straddle(a, r.phase, i, narrow, off)
 		}
-		if legs != nil && leg < legs[i] {
-			legs[i] = leg
-		}
-		r.next()
+		r.skip(n)
+		i += n
+	}
+}
+
+// inside is for how many steps from here the whole flank stays within the core of one tile.
+func (f *flank) inside(a axis, r ramp) int {
+	run := f.hi - f.lo
+	if r.phase <= a.ease || r.phase+run >= a.size-a.ease {
+		return 0
+	}
+	if r.step < 0 {
+		return int((r.phase-a.ease-1)/a.mark) + 1
+	}
+	return int((a.size-a.ease-run-r.phase-1)/a.mark) + 1
+}
+
+// clear is for how many steps from here the whole flank stays within a joint and its ease.
+func (f *flank) clear(a axis, r ramp) int {
+	run, phase := f.hi-f.lo, r.phase
+	if phase+run <= a.ease {
+		phase += a.pitch
+	}
+	if phase < a.size-a.ease || phase+run > a.pitch+a.ease {
+		return 0
+	}
+	if r.step < 0 {
+		return int((phase-a.size+a.ease)/a.mark) + 1
+	}
+	return int((a.pitch+a.ease-run-phase)/a.mark) + 1
+}
+
+// shrink costs the narrowest cut while the flank is inside one tile.
+func (f *flank) shrink(a axis, r ramp, narrow []int64) {
+	cost, step := -a.marks(r.phase-f.hidden), int64(-r.step/a.mark)
+	floor := a.narrowCost(f.seen)
+	for i, c := range narrow {
+		narrow[i] = max(c, min(0, max(cost, floor)))
+		cost += step
+	}
+}
+
+// trim costs what is cut off beside an opening while the flank is inside one tile.
+func (f *flank) trim(a axis, r ramp, off []int64) {
+	cost, step := a.marks(a.size-r.phase), int64(-r.step/a.mark)
+	least := a.marks(a.size - f.gap)
+	for i, c := range off {
+		off[i] = max(c, cost, least)
+		cost += step
+	}
+}
+
+// straddle costs one offset at which the flank runs over the end of a tile.
+func (f *flank) straddle(a axis, phase unit.Length, i int, narrow, off []int64) {
+	leg, seen := f.leastOf(a, phase)
+	narrow[i] = max(narrow[i], a.narrowCost(seen))
+	if off != nil && leg != wide {
+		off[i] = max(off[i], a.marks(a.size-leg))
 	}
 }
 
 // narrowCost is the cost of the narrowest cut that is seen; one that is wholly covered shows nothing.
 func (a axis) narrowCost(seen unit.Length) int64 {
-	if seen == wide {
+	if seen >= wide/2 {
 		return nothing
 	}
 	return -a.marks(max(0, seen))
