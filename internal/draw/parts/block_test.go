@@ -23,6 +23,9 @@ func TestTitleBlockFitsEverySheet(t *testing.T) {
 				if over := typeset.Overlaps(sheet); len(over) > 0 {
 					t.Errorf("%s, %.20q: %v", paper.Name, s, over)
 				}
+				if struck := typeset.Struck(sheet); len(struck) > 0 {
+					t.Errorf("%s, %.20q: %v", paper.Name, s, struck)
+				}
 				if b.W() > 180*draw.MM || !in.Holds(b) {
 					t.Errorf("%s: %v in %v", paper.Name, b, in)
 				}

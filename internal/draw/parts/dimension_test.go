@@ -42,6 +42,9 @@ func crossed(items []draw.Item) []string {
 func runsThrough(line []draw.XY, b draw.Box) bool {
 	for i := 1; i < len(line); i++ {
 		p, q := line[i-1], line[i]
+		if !b.Inset(-200).Meets(draw.Span(min(p.X, q.X), min(p.Y, q.Y), max(p.X, q.X), max(p.Y, q.Y)).Inset(-1)) {
+			continue
+		}
 		n := max(p.X-q.X, q.X-p.X, p.Y-q.Y, q.Y-p.Y)/100 + 1
 		for k := range n + 1 {
 			at := draw.At(p.X+(q.X-p.X)*k/n, p.Y+(q.Y-p.Y)*k/n)

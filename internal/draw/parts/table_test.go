@@ -81,6 +81,9 @@ func TestTableKeepsEverything(t *testing.T) {
 			if over := typeset.Overlaps(page(f)); len(over) > 0 {
 				t.Fatal(over)
 			}
+			if struck := typeset.Struck(page(f)); len(struck) > 0 {
+				t.Fatal(struck)
+			}
 			for _, p := range typeset.Placements(page(f)) {
 				if !boxOf(high)(0).Inset(-10).Holds(p.Box) {
 					t.Fatalf("%q in %v leaves the box", p.Text.Body, p.Box)

@@ -79,28 +79,34 @@ func TestPageBoxes(t *testing.T) {
 	}
 }
 
+// Two hundred drawn rings on one page, since opening a file reads both fonts.
 func TestPlacesAreTheDisplayLists(t *testing.T) {
 	place := rapid.Custom(func(t *rapid.T) draw.XY {
 		return draw.At(draw.Um(rapid.Int64Range(0, 215_900).Draw(t, "x")), draw.Um(rapid.Int64Range(0, 279_400).Draw(t, "y")))
 	})
-	rapid.Check(t, func(t *rapid.T) {
-		ring := rapid.SliceOfN(place, 3, 8).Draw(t, "ring")
-		pen := draw.Line(draw.Um(rapid.Int64Range(100, 900).Draw(t, "pen")))
-		clip := [2]draw.XY{{}, draw.At(draw.Letter.W, draw.Letter.H)}
-		got := printed(t, letter(
-			draw.Path{Rings: [][]draw.XY{ring}, Closed: true, Pen: pen, Fill: draw.Fill{On: true}},
-			draw.Group{Clip: &clip, Items: []draw.Item{draw.Path{Rings: [][]draw.XY{ring}, Pen: pen}}},
-		))[0]
-		if len(got.Paths) != 2 || got.Paths[0].Op != "B*" || got.Paths[1].Op != "S" {
-			t.Fatalf("painted %v", got.Paths)
+	rings := rapid.SliceOfN(place, 3, 8)
+	clip := [2]draw.XY{{}, draw.At(draw.Letter.W, draw.Letter.H)}
+	var items []draw.Item
+	var want [][]draw.XY
+	for seed := range 200 {
+		ring, pen := rings.Example(seed), draw.Line(draw.Um(100+seed))
+		items = append(items, draw.Path{Rings: [][]draw.XY{ring}, Closed: true, Pen: pen, Fill: draw.Fill{On: true}},
+			draw.Group{Clip: &clip, Items: []draw.Item{draw.Path{Rings: [][]draw.XY{ring}, Pen: pen}}})
+		want = append(want, append(ring[:len(ring):len(ring)], ring[0]), ring)
+	}
+	got := printed(t, letter(items...))[0].Paths
+	if len(got) != len(want) {
+		t.Fatalf("%d paths, want %d", len(got), len(want))
+	}
+	for i := range want {
+		if op := []string{"B*", "S"}[i%2]; got[i].Op != op {
+			t.Errorf("path %d is painted by %s, want %s", i, got[i].Op, op)
 		}
-		for i, want := range [][]draw.XY{append(ring[:len(ring):len(ring)], ring[0]), ring} {
-			same(t, got.Paths[i], want, pen.Width)
-		}
-	})
+		same(t, got[i], want[i], draw.Um(100+i/2))
+	}
 }
 
-func same(t *rapid.T, p pdfread.Path, want []draw.XY, width draw.Um) {
+func same(t *testing.T, p pdfread.Path, want []draw.XY, width draw.Um) {
 	if len(p.Lines) != 1 || len(p.Lines[0]) != len(want) {
 		t.Fatalf("got %v, want %v", p.Lines, want)
 	}

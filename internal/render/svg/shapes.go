@@ -39,28 +39,25 @@ func (e *encoder) hatch(h draw.Hatch, lines []draw.Segment) {
 	if len(lines) == 0 {
 		return
 	}
-	var d strings.Builder
+	var d []byte
 	for _, s := range lines {
-		fmt.Fprintf(&d, "M%s %sL%s %s", mm(s.A.X), e.y(s.A.Y), mm(s.B.X), e.y(s.B.Y))
+		d = e.appendAt(e.appendAt(d, 'M', s.A), 'L', s.B)
 	}
-	e.put("<path class=\"hatch\"%s d=\"%s\"/>\n", paint(draw.HatchPen(h), draw.Fill{}), d.String())
+	e.put("<path class=\"hatch\"%s d=\"%s\"/>\n", paint(draw.HatchPen(h), draw.Fill{}), d)
 }
 
-func (e *encoder) rings(p draw.Path) string {
-	var d strings.Builder
+func (e *encoder) rings(p draw.Path) []byte {
+	var d []byte
 	for _, ring := range p.Rings {
-		for i, at := range ring {
-			verb := "L"
-			if i == 0 {
-				verb = "M"
-			}
-			fmt.Fprintf(&d, "%s%s %s", verb, mm(at.X), e.y(at.Y))
+		verb := byte('M')
+		for _, at := range ring {
+			d, verb = e.appendAt(d, verb, at), 'L'
 		}
 		if p.Closed && len(ring) > 0 {
-			d.WriteString("Z")
+			d = append(d, 'Z')
 		}
 	}
-	return d.String()
+	return d
 }
 
 func (e *encoder) text(t draw.Text) {

@@ -10,6 +10,7 @@ import (
 	"encoding/base64"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 
 	"dryfit/internal/draw"
@@ -117,19 +118,34 @@ func (e *encoder) items(items []draw.Item) {
 	}
 }
 
+var entities = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;", "'", "&#39;")
+
 // escape makes a text safe as content and within an attribute's double quotes.
-func escape(s string) string {
-	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;", "'", "&#39;").Replace(typeset.Clean(s))
+func escape(s string) string { return entities.Replace(typeset.Clean(s)) }
+
+// mm prints micrometres as millimetres, exactly: "12", "0.35", "-1.5".
+func mm(v draw.Um) string { return string(appendMM(nil, v)) }
+
+func appendMM(b []byte, v draw.Um) []byte {
+	if v < 0 {
+		b, v = append(b, '-'), -v
+	}
+	b = strconv.AppendInt(b, int64(v/1000), 10)
+	rest := v % 1000
+	if rest == 0 {
+		return b
+	}
+	b = append(b, '.', byte('0'+rest/100), byte('0'+rest/10%10), byte('0'+rest%10))
+	for b[len(b)-1] == '0' {
+		b = b[:len(b)-1]
+	}
+	return b
 }
 
-// mm prints micrometres as millimetres, exactly.
-func mm(v draw.Um) string {
-	sign := ""
-	if v < 0 {
-		sign, v = "-", -v
-	}
-	s := fmt.Sprintf("%s%d.%03d", sign, v/1000, v%1000)
-	return strings.TrimSuffix(strings.TrimRight(s, "0"), ".")
+// appendAt prints a place with a verb of path data before it.
+func (e *encoder) appendAt(b []byte, verb byte, at draw.XY) []byte {
+	b = append(appendMM(append(b, verb), at.X), ' ')
+	return appendMM(b, e.page.H-at.Y)
 }
 
 func hex(c draw.Color) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
