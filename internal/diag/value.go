@@ -15,6 +15,7 @@ const (
 	KindText Kind = iota
 	KindLength
 	KindExact // a length shown without rounding to a tape mark
+	KindFine  // a length shown finer than a tape: to 1/64 in or 0.1 mm
 	KindCount
 	KindAngle
 	KindArea
@@ -31,6 +32,7 @@ type Value struct {
 func T(s string) Value                        { return Value{Kind: KindText, Text: s} }
 func L(l unit.Length) Value                   { return Value{Kind: KindLength, Num: int64(l)} }
 func X(l unit.Length) Value                   { return Value{Kind: KindExact, Num: int64(l)} }
+func F(l unit.Length) Value                   { return Value{Kind: KindFine, Num: int64(l)} }
 func N[I ~int | ~int64](n I) Value            { return Value{Kind: KindCount, Num: int64(n)} }
 func Angle(a unit.Angle) Value                { return Value{Kind: KindAngle, Num: int64(a)} }
 func Area(a unit.Area) Value                  { return Value{Kind: KindArea, Num: int64(a)} }
@@ -46,6 +48,8 @@ func (v Value) Say(s unit.Style) string {
 		return s.Format(unit.Length(v.Num))
 	case KindExact:
 		return s.Exact(unit.Length(v.Num))
+	case KindFine:
+		return s.Fine().Format(unit.Length(v.Num))
 	case KindCount:
 		return strconv.FormatInt(v.Num, 10)
 	case KindAngle:

@@ -1,6 +1,9 @@
 package tiling
 
 import (
+	"slices"
+	"strings"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/geom"
@@ -102,11 +105,13 @@ func share(s bond.Spec, b bond.Bond) unit.Ratio {
 	return unit.Ratio(int64(s.Shift) * int64(unit.One) / int64(pitch))
 }
 
-// hits are the holes to drill, in the pattern's frame.
+// hits are the holes to drill that touch the field, in the pattern's frame.
 func (m *maker) hits(g *ground) []lay.Hit {
 	var out []lay.Hit
 	for i, h := range g.canvas.face.Holes {
-		if d := m.drill(h); d > 0 {
+		d := m.drill(h)
+		touches := g.zone.region.Contains(h.Center) >= 0 || 2*lay.Rim(g.zone.region, h.Center) < d
+		if d > 0 && touches {
 			out = append(out, lay.Hit{Index: i, Center: g.frame.In(h.Center), Drill: d})
 		}
 	}
@@ -123,7 +128,7 @@ func (m *maker) drill(h site.Hole) unit.Length {
 	case h.Drill > 0:
 		return h.Drill
 	case h.Diameter > 0:
-		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round", "common practice", diag.T(h.Name), diag.X(holeClearance))
+		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round", "common practice", diag.T(h.Name), diag.F(holeClearance))
 		return h.Diameter + 2*holeClearance
 	}
 	m.found(diag.Unchecked, "hole-unknown", h.At, "not checked: the hole for {0}, its diameter is missing",
@@ -155,7 +160,9 @@ func (m *maker) layouts(g *ground, faces []Face) (f Field) {
 	pin, held := m.pin(g, faces)
 	if held {
 		f.Held = true
-		f.Layouts = []Layout{m.layout(g, search.Judge(in, pin))}
+		held := m.layout(g, search.Judge(in, pin))
+		held.Why = g.heldBy()
+		f.Layouts = []Layout{held}
 		m.costOfPin(g, in, f.Layouts[0])
 	} else {
 		r := search.Best(in)
@@ -188,7 +195,7 @@ func (m *maker) layout(g *ground, c search.Candidate) Layout {
 // input is what the search sees of a field.
 func (m *maker) input(g *ground) search.Input {
 	face := g.canvas.face
-	in := search.Input{Region: g.region, Bond: g.bond, Edges: searchEdges(g.canvas.edges), Mark: search.DefaultMark(m.doc.Units)}
+	in := search.Input{Region: g.region, Bond: g.bond, Edges: searchEdges(g.canvas), Mark: search.DefaultMark(m.doc.Units)}
 	in.Order, _ = judge.OrderOf(names(g.lay.LookFor))
 	if _, ok := g.centerLine(); ok && g.bond.Angle == 0 {
 		in.Center = search.Line{Given: true} // the frame's origin is on it
@@ -210,12 +217,20 @@ func (m *maker) input(g *ground) search.Input {
 	return in
 }
 
-func searchEdges(edges []site.Edge) []search.Edge {
-	out := make([]search.Edge, len(edges))
-	for i, e := range edges {
-		out[i] = search.Edge{Name: e.Name, Opening: e.Kind == site.OpeningEdge, Hidden: e.Hidden, Weight: e.Weight}
+func searchEdges(c *canvas) []search.Edge {
+	out := make([]search.Edge, len(c.edges))
+	for i, e := range c.edges {
+		opening := e.Kind == site.OpeningEdge && !c.atBox(e)
+		out[i] = search.Edge{Name: e.Name, Opening: opening, Hidden: e.Hidden, Weight: e.Weight}
 	}
 	return out
+}
+
+// atBox reports whether an edge bounds a box: its plate hides the cut, and nobody looks for joints at its edges.
+func (c *canvas) atBox(e site.Edge) bool {
+	return slices.ContainsFunc(c.face.Openings, func(o site.Opening) bool {
+		return o.Kind == "box" && strings.HasPrefix(e.Name, o.Name+", ")
+	})
 }
 
 func names(list []document.Name) []string {

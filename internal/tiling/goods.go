@@ -65,7 +65,7 @@ func (m *maker) joint(f document.Field, t document.Tile) unit.Length {
 	if m.doc.Units == unit.Millimetres {
 		d = 3 * unit.Millimetre
 	}
-	m.assume(f.At, "joint of {0} taken as {1}", "common practice", diag.T(t.Name), diag.X(d))
+	m.assume(f.At, "joint of {0} taken as {1}", "common practice", diag.T(t.Name), diag.F(d))
 	return d
 }
 
@@ -85,11 +85,11 @@ func (m *maker) dryLay(g *good) {
 		m.found(diag.Look, "dry-lay-doubtful", d.At,
 			"the dry lay makes {0} {1} instead of {2}: more than a lot of tile can differ",
 			"count the tiles and joints of the row again; a row of n tiles has n-1 joints",
-			diag.T(g.tile.Name), diag.X(real), diag.X(*side))
+			diag.T(g.tile.Name), diag.F(real), diag.F(*side))
 		return
 	}
 	m.found(diag.Note, "dry-lay", d.At, "{0} is really {1} where the label says {2}: the dry lay counts", "",
-		diag.T(g.tile.Name), diag.X(real), diag.X(*side))
+		diag.T(g.tile.Name), diag.F(real), diag.F(*side))
 	*side = real
 }
 
@@ -121,7 +121,7 @@ func (m *maker) assumedLength(v document.Value[unit.Length], t document.Tile, wh
 		at = t.At
 	}
 	m.assume(at, "{0} of {1} taken as {2}: measure ten tiles (measuring card)", "common practice",
-		diag.T(what), diag.T(t.Name), diag.X(d))
+		diag.T(what), diag.T(t.Name), diag.F(d))
 	return d
 }
 

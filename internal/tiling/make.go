@@ -64,6 +64,7 @@ func (m *maker) layFace(face site.Face, l document.Lay, u *usage, before []Face)
 		f := m.layouts(g, before)
 		out.Fields = append(out.Fields, f)
 		u.add(z.good, out.Mark, f)
+		m.worries(g, f.Chosen().Pieces)
 		if out.Ledger == nil && len(f.Layouts) > 0 {
 			out.Ledger = ledger(face, c.edges, z.region, g.bond, f.Chosen().Origin)
 		}

@@ -21,6 +21,14 @@ func (m *maker) pin(g *ground, before []Face) (geom.Point, bool) {
 	return geom.Point{}, false
 }
 
+// heldBy says what holds a layout where it is.
+func (g *ground) heldBy() judge.Reason {
+	if g.field.Pin.Given {
+		return judge.Because("held where you pinned it")
+	}
+	return judge.Because("held so that the joints of {0} run on round the corner", diag.T(g.lay.ContinueFrom.V))
+}
+
 // named: the crossing's middle is half a joint off the tile's lower left corner, both ways.
 func (m *maker) named(g *ground) (geom.Point, bool) {
 	x, _, okX := m.room.Across(g.canvas.face.Name, g.field.Pin.Across, 0)

@@ -30,7 +30,7 @@ func (m *maker) jointForVariation(f document.Field, g good) {
 	m.found(diag.Look, "joint-narrow", f.At,
 		"joint {0} for {1} is under {2}, which its variation in size needs ({3})",
 		"set the joint to {2}, or measure the tiles: a smaller variation allows a smaller joint",
-		diag.X(g.joint), diag.T(g.tile.Name), diag.X(need), diag.T(r.Cite())).Rule = r.ID
+		diag.F(g.joint), diag.T(g.tile.Name), diag.F(need), diag.T(r.Cite())).Rule = r.ID
 }
 
 // offsetJoint: in an offset bond the bow of one tile lies against the ends of its neighbors.
@@ -42,7 +42,7 @@ func (m *maker) offsetJoint(f document.Field, g good) {
 	m.found(diag.Look, "offset-joint-narrow", f.At,
 		"an offset bond of {0} with a side over 15 in needs a joint of {1}, here it is {2} ({3})",
 		"set the joint to {1}, or choose a stack bond",
-		diag.T(g.tile.Name), diag.X(need), diag.X(g.joint), diag.T(r.Cite())).Rule = r.ID
+		diag.T(g.tile.Name), diag.F(need), diag.F(g.joint), diag.T(r.Cite())).Rule = r.ID
 }
 
 // offsetMost: a half bond puts the high middle of a bowed tile beside its neighbor's low end.
@@ -68,5 +68,5 @@ func (m *maker) lippage(g good) {
 		class, text = diag.Look, "{0}: neighbors may differ by {1} at most ({2}), and its warpage alone is more"
 	}
 	m.found(class, "lippage", g.tile.At, text, "sort the tiles and set with a straightedge or leveling clips",
-		diag.T(g.tile.Name), diag.X(allowed), diag.T(r.Cite())).Rule = r.ID
+		diag.T(g.tile.Name), diag.F(allowed), diag.T(r.Cite())).Rule = r.ID
 }

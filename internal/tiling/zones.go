@@ -71,18 +71,24 @@ func (m *maker) claim(c *canvas, f document.Field, g good) (own, grown geom.Regi
 	if !ok {
 		return nil, nil, false
 	}
+	if !cut {
+		return c.face.Cut, c.face.Cut, true
+	}
 	ends := c.label(site.Edge{Kind: site.FreeEdge, Name: "end of " + f.Name, Shows: true, Weight: 2})
 	meets := c.label(site.Edge{Kind: site.FreeEdge, Name: f.Name, Joint: g.joint, Weight: 1})
-	own = c.face.Cut.ClipRect(box, [4]geom.Label{ends, ends, ends, ends})
-	if cut {
-		box = geom.Rect{Min: box.Min.Sub(geom.Point{X: g.joint, Y: g.joint}), Max: box.Max.Add(geom.Point{X: g.joint, Y: g.joint})}
-	}
-	return own, c.face.Cut.ClipRect(box, [4]geom.Label{meets, meets, meets, meets}), true
+	wide := geom.Rect{Min: box.Min.Sub(geom.Point{X: g.joint, Y: g.joint}), Max: box.Max.Add(geom.Point{X: g.joint, Y: g.joint})}
+	// What is lost is the plain rectangle, not its share of the face: where both lean along a wall, two roundings of one
+	// edge would leave a hair of field between them.
+	return c.face.Cut.ClipRect(box, [4]geom.Label{ends, ends, ends, ends}), geom.Region{geom.RectRing(wide, meets, meets, meets, meets)}, true
 }
+
+// beyond keeps the sides of a field's box that nobody named clear of the face, so that the face's own edges bound it.
+const beyond = unit.Inch
 
 // box is the rectangle that a field is held to; cut is false where that is the whole face.
 func (m *maker) box(face site.Face, f document.Field) (box geom.Rect, cut, ok bool) {
 	box, ok = face.Cut.Bounds(), true
+	box.Min, box.Max = box.Min.Sub(geom.Point{X: beyond, Y: beyond}), box.Max.Add(geom.Point{X: beyond, Y: beyond})
 	if len(face.Cut) == 0 {
 		return box, false, false
 	}

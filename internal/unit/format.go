@@ -27,6 +27,14 @@ func DefaultStyle(s System) Style {
 	return Style{s, Sixteenth}
 }
 
+// Fine is the style for tolerances, joints and residuals, which are smaller than a tape's marks: 1/64 in or 0.1 mm.
+func (s Style) Fine() Style {
+	if s.System == Millimetres {
+		return Style{s.System, Millimetre / 10}
+	}
+	return Style{s.System, Inch / 64}
+}
+
 // Format shows a length rounded to the style's mark, with its unit: "59-3/4 in", "1520 mm".
 func (s Style) Format(l Length) string { return s.Bare(l) + " " + s.System.String() }
 
@@ -85,7 +93,7 @@ func inchesOf(l Length) string {
 	return fmt.Sprintf("%s%d-%d/%d", sign, whole, n, d)
 }
 
-// decimalInches prints a length that is no 1/128 in to a thousandth of an inch, half up.
+// decimalInches prints a positive length that is no 1/128 in to a thousandth of an inch, half up.
 func decimalInches(l Length) string {
 	t := l.MulDiv(1000, int64(Inch))
 	return trimZeros(fmt.Sprintf("%d.%03d", t/1000, t%1000))
