@@ -98,7 +98,7 @@ type Text struct {
 	At     XY
 	Size   Um // height of capitals (ISO 3098: 1800, 2500, 3500, 5000, 7000)
 	Anchor Anchor
-	Turn   int // degrees counter-clockwise; 0 or 90
+	Turn   int // whole degrees counter-clockwise; 0 or 90 but beside a slanting line
 	Bold   bool
 	Color  Color
 	Body   string

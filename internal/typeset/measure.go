@@ -1,6 +1,10 @@
 package typeset
 
-import "dryfit/internal/draw"
+import (
+	"math"
+
+	"dryfit/internal/draw"
+)
 
 // Width is how far a line of lettering reaches, rounded up.
 func Width(text string, size draw.Um, bold bool) draw.Um {
@@ -48,30 +52,40 @@ func (f *Face) ink(clean string) (top, bottom int) {
 // lettering without accents; 1.6 leaves room for them.
 func Leading(size draw.Um) draw.Um { return size * 16 / 10 }
 
-// BoxOf is the rectangle of the page that a text covers: its advance along the line, its ink across.
+// BoxOf is the upright rectangle of the page that holds a text: its advance along the line, its ink across. Of text
+// that is turned by other than a quarter it holds more than the text covers.
 func BoxOf(t draw.Text) draw.Box {
 	w := Width(t.Body, t.Size, t.Bold)
 	x0 := -anchorShift(t.Anchor, w)
 	up, down := Ascent(t.Body, t.Size, t.Bold), Descent(t.Body, t.Size, t.Bold)
-	if t.Turn == 90 {
-		return draw.Box{
-			Lo: draw.XY{X: t.At.X - up, Y: t.At.Y + x0},
-			Hi: draw.XY{X: t.At.X + down, Y: t.At.Y + x0 + w},
+	var b draw.Box
+	for i, c := range draw.Span(x0, -down, x0+w, up).Ring() {
+		p := t.At.Plus(turned(c, t.Turn))
+		if i == 0 {
+			b = draw.Box{Lo: p, Hi: p}
 		}
+		b = draw.Span(min(b.Lo.X, p.X), min(b.Lo.Y, p.Y), max(b.Hi.X, p.X), max(b.Hi.Y, p.Y))
 	}
-	return draw.Box{
-		Lo: draw.XY{X: t.At.X + x0, Y: t.At.Y - down},
-		Hi: draw.XY{X: t.At.X + x0 + w, Y: t.At.Y + up},
-	}
+	return b
 }
 
 // Start is where the line of a text begins: encoders that know no anchor begin there.
 func Start(t draw.Text) draw.XY {
 	d := anchorShift(t.Anchor, Width(t.Body, t.Size, t.Bold))
-	if t.Turn == 90 {
-		return draw.XY{X: t.At.X, Y: t.At.Y - d}
+	return t.At.Plus(turned(draw.At(-d, 0), t.Turn))
+}
+
+// turned turns a place about the origin; exact for quarters, else rounded half up to whole micrometres.
+func turned(p draw.XY, degrees int) draw.XY {
+	switch degrees {
+	case 0:
+		return p
+	case 90:
+		return draw.At(-p.Y, p.X)
 	}
-	return draw.XY{X: t.At.X - d, Y: t.At.Y}
+	sin, cos := math.Sincos(float64(degrees) * math.Pi / 180)
+	x, y := float64(p.X), float64(p.Y)
+	return draw.At(draw.Um(math.Floor(x*cos-y*sin+0.5)), draw.Um(math.Floor(x*sin+y*cos+0.5)))
 }
 
 func anchorShift(a draw.Anchor, w draw.Um) draw.Um {

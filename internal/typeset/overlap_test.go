@@ -1,6 +1,7 @@
 package typeset
 
 import (
+	"math"
 	"testing"
 
 	"dryfit/internal/draw"
@@ -57,6 +58,19 @@ func TestOverlaps(t *testing.T) {
 			if o.String() == "" {
 				t.Errorf("%s: no words for it", name)
 			}
+		}
+	}
+}
+
+// A text turned by any angle lies within its box, and by quarters fills it: corners turned by the textbook.
+func TestBoxOfAnyTurn(t *testing.T) {
+	level := BoxOf(draw.Text{Size: 2_500, Body: "119-3/4"})
+	for _, turn := range []int{1, 37, 45, 89, 91, -20, 180, 270} {
+		b := BoxOf(draw.Text{Size: 2_500, Body: "119-3/4", Turn: turn})
+		sin, cos := math.Sincos(float64(turn) * math.Pi / 180)
+		want := math.Abs(cos)*float64(level.W()) + math.Abs(sin)*float64(level.H())
+		if math.Abs(float64(b.W())-want) > 2 {
+			t.Errorf("turn %d: %d wide, want %.0f", turn, b.W(), want)
 		}
 	}
 }

@@ -150,7 +150,7 @@ func bezier(a, b, c, d pdfread.Pt, k float64) pdfread.Pt {
 
 func TestTextsStandWhereTheyShould(t *testing.T) {
 	for _, anchor := range []draw.Anchor{draw.Start, draw.Middle, draw.End} {
-		for _, turn := range []int{0, 90} {
+		for _, turn := range []int{0, 90, 37, -20} {
 			for _, bold := range []bool{false, true} {
 				want := draw.Text{At: draw.At(100_000, 120_000), Size: 3_500, Anchor: anchor, Turn: turn, Bold: bold, Body: "11-13/16 × ⅜"}
 				got := printed(t, letter(want))[0].Texts
