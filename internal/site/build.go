@@ -1,6 +1,8 @@
 package site
 
 import (
+	"strings"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/rule"
@@ -57,11 +59,14 @@ func (s *solver) buildUp(face string, at diag.Place, layers []document.Layer) bu
 	b := build{known: true, set: s.rank[face] > 0}
 	last := lastBoard(layers)
 	for i, l := range layers {
-		s.layer(&b, l, i <= last)
+		s.layer(&b, face, l, i <= last)
 	}
-	if b.set {
+	switch {
+	case b.set:
 		s.goods(&b, face, at)
 		s.usualBed(&b, face, at)
+	case b.tile == 0:
+		b.bed = 0 // a bed waits for its tile
 	}
 	b.least, b.most = b.bed, b.bed
 	return b
@@ -77,8 +82,7 @@ func lastBoard(layers []document.Layer) int {
 	return last
 }
 
-func (s *solver) layer(b *build, l document.Layer, under bool) {
-	tileOfGoods := !under && l.What == document.TileLayer && b.set
+func (s *solver) layer(b *build, face string, l document.Layer, under bool) {
 	switch {
 	case l.Thick.Known && under:
 		b.board += l.Thick.V
@@ -86,7 +90,12 @@ func (s *solver) layer(b *build, l document.Layer, under bool) {
 		b.bed += l.Thick.V
 	case l.Thick.Known:
 		b.tile += l.Thick.V
-	case l.What != document.BedLayer && !tileOfGoods:
+	case l.What == document.TileLayer && !under && !b.set:
+		if strings.Contains(face, " > ") {
+			return // the layers of an opening are those of all its inner faces, tiled or not
+		}
+		s.list.Add(diag.Look, "tile-not-laid", l.At, "the build-up of {0} ends in tile and nothing is laid on it: its tile is not counted", "lay a tile on {0}, or write the thickness of the tile that is there", diag.T(face))
+	case under || l.What == document.BoardLayer || l.What == document.MembraneLayer:
 		b.known = false
 		s.list.Add(diag.Stop, "layer-thickness", l.At, "the thickness of {0} is not known", "write it after the layer's name: board 1/2", diag.T(l.Label))
 	}

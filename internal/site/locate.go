@@ -64,7 +64,12 @@ func (f Face) origin(a document.Across, touches document.Surface) (x, sign unit.
 
 // fromCorner: a wall's corner is where the surface that was taped to stands; other faces have only their two ends.
 func (f Face) fromCorner(name string, touches document.Surface) (x, sign unit.Length, ok bool) {
+	b := f.Board.Bounds()
 	switch {
+	case f.Kind == RevealFace && name == "left":
+		return b.Min.X, 1, true
+	case f.Kind == RevealFace && name == "right":
+		return b.Max.X, -1, true
 	case name == "left" || f.LeftCorner != "" && name == f.LeftCorner:
 		return f.shape.cornerLeft[touches], 1, true
 	case name == "right" || f.RightCorner != "" && name == f.RightCorner:
@@ -93,16 +98,16 @@ func (r Room) up(f Face, u document.Up, height unit.Length) (lo, hi unit.Length,
 }
 
 func (r Room) datum(f Face, d document.Datum) (y, sign unit.Length, ok bool) {
+	if len(f.shape.ceiling) == 0 {
+		return 0, 0, false // the face lies flat, or runs into the wall: it has no heights
+	}
 	switch d {
 	case document.AboveFloor:
-		return r.FinishedFloor, 1, r.FinishedKnown && f.Kind != FloorFace
+		return r.FinishedFloor, 1, r.FinishedKnown
 	case document.AboveLevel:
-		return 0, 1, f.Kind != FloorFace
+		return 0, 1, true
 	case document.BelowLevelLine:
-		return 0, -1, f.Kind != FloorFace
-	}
-	if len(f.shape.ceiling) == 0 {
-		return 0, 0, false
+		return 0, -1, true
 	}
 	low, _ := bounds(f.shape.ceiling)
 	return low, -1, true

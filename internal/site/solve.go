@@ -17,8 +17,9 @@ type solver struct {
 	levels  []level      // at each corner
 	walls   []wall       // walls[i] runs from corner i to the next
 	floor   build
-	rank    map[string]int // order of setting of a face, from 1
-	names   []string       // faces in the order of setting
+	inner   map[string]build // of the inner faces of openings
+	rank    map[string]int   // order of setting of a face, from 1
+	names   []string         // faces in the order of setting
 }
 
 // wall is one side of the outline with what is written about it; doc is empty where nothing is.
@@ -35,7 +36,7 @@ type wall struct {
 // Solve turns readings into the true shape of the room. What can not be solved is left out and said in the findings; what
 // the document is silent about is assumed, and listed.
 func Solve(doc document.Room) (Room, diag.List, []diag.Assumption) {
-	s := &solver{doc: doc}
+	s := &solver{doc: doc, inner: map[string]build{}}
 	s.out.tapedTo = doc.Survey.Touches.Or(document.Stud)
 	s.placeWalls()
 	s.readLevels()
