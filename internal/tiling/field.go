@@ -170,6 +170,9 @@ func (m *maker) layouts(g *ground, faces []Face) (f Field) {
 		for _, c := range r.Finalists {
 			f.Layouts = append(f.Layouts, m.layout(g, c))
 		}
+		if len(r.Finalists) > 0 {
+			f.Moves = m.moves(g, in, r.Finalists[0].Origin)
+		}
 	}
 	for i := range f.Layouts[min(1, len(f.Layouts)):] {
 		f.Layouts[i+1].Pieces = nil // only the chosen layout's pieces are kept; the others are drawn from their origin
@@ -204,12 +207,7 @@ func (m *maker) input(g *ground) search.Input {
 		in.Holes = append(in.Holes, search.Hole{Name: face.Holes[h.Index].Name, Center: h.Center, Drill: h.Drill})
 	}
 	in.Sights = m.sights(g)
-	for _, o := range face.Openings {
-		if g.bond.Angle == 0 && o.Moves > 0 {
-			r := geom.Rect{Min: g.frame.In(o.Rect.Min), Max: g.frame.In(o.Rect.Max)}
-			in.Openings = append(in.Openings, search.Opening{Name: o.Name, Rect: r, Moves: o.Moves})
-		}
-	}
+	in.Openings = g.movable()
 	in.Count = func(origin geom.Point) search.Count {
 		n := m.at(g, origin).count
 		return search.Count{Tiles: n.whole + n.tiles, Least: n.whole + n.least, Neck: n.neck, NeckAt: n.neckAt}

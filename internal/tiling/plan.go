@@ -58,12 +58,13 @@ type Field struct {
 	Tile     string       `json:"tile"`
 	Bond     string       `json:"bond"`
 	Joint    unit.Length  `json:"joint"`
-	Sizes    []Size       `json:"sizes"`    // real sizes, after a dry lay
-	Region   geom.Region  `json:"region"`   // where its tile may be, in the face's frame
-	Angle    unit.Angle   `json:"angle"`    // of the pattern frame against the face
-	Layouts  []Layout     `json:"layouts"`  // best first; the first is the plan unless one is pinned
-	Searched judge.Reason `json:"searched"` // how the offsets were searched, in words
-	Held     bool         `json:"held"`     // pinned by the person
+	Sizes    []Size       `json:"sizes"`           // real sizes, after a dry lay
+	Region   geom.Region  `json:"region"`          // where its tile may be, in the face's frame
+	Angle    unit.Angle   `json:"angle"`           // of the pattern frame against the face
+	Layouts  []Layout     `json:"layouts"`         // best first; the first is the plan unless one is pinned
+	Searched judge.Reason `json:"searched"`        // how the offsets were searched, in words
+	Held     bool         `json:"held"`            // pinned by the person
+	Moves    []Move       `json:"moves,omitempty"` // openings that should move while they can
 }
 
 // Size is one real size of a good.
