@@ -57,14 +57,20 @@ func (l List) Stops() bool {
 	return slices.ContainsFunc(l, func(f Finding) bool { return f.Class == Stop })
 }
 
-// Sorted returns the findings in reading order: by class, line, column, code, path; equal ones once.
+// Sorted returns the findings in reading order: by class, line, column, code, path, words; equal ones once. The order
+// does not depend on the order in which they were found.
 func (l List) Sorted() List {
 	out := slices.Clone(l)
 	slices.SortStableFunc(out, func(a, b Finding) int {
-		return cmp.Or(cmp.Compare(a.Class, b.Class), cmp.Compare(a.At.Line, b.At.Line),
-			cmp.Compare(a.At.Column, b.At.Column), cmp.Compare(a.Code, b.Code), cmp.Compare(a.At.Path, b.At.Path))
+		return cmp.Or(cmp.Compare(a.Class, b.Class), cmp.Compare(a.At.Line, b.At.Line), cmp.Compare(a.At.Column, b.At.Column),
+			cmp.Compare(a.Code, b.Code), cmp.Compare(a.At.Path, b.At.Path), cmp.Compare(a.Text, b.Text),
+			slices.CompareFunc(a.Values, b.Values, compareValues), cmp.Compare(a.Mend, b.Mend), cmp.Compare(a.Rule, b.Rule))
 	})
 	return slices.CompactFunc(out, func(a, b Finding) bool { return a.same(b) })
+}
+
+func compareValues(a, b Value) int {
+	return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Num, b.Num), cmp.Compare(a.Text, b.Text))
 }
 
 func (f Finding) same(o Finding) bool {

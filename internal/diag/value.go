@@ -1,7 +1,7 @@
 package diag
 
 import (
-	"fmt"
+	"math/big"
 	"strconv"
 	"strings"
 
@@ -53,25 +53,49 @@ func (v Value) Say(s unit.Style) string {
 	case KindCount:
 		return strconv.FormatInt(v.Num, 10)
 	case KindAngle:
-		return fmt.Sprintf("%.2f°", float64(v.Num)/float64(unit.Degree))
+		return decimal(v.Num, int64(unit.Degree), 2) + "°"
 	case KindArea:
 		return sayArea(unit.Area(v.Num), s.System)
 	case KindRatio:
-		return strconv.FormatFloat(float64(v.Num)/float64(unit.One)*100, 'f', -1, 64) + " %"
+		return strings.TrimSuffix(strings.TrimRight(decimal(v.Num, int64(unit.One)/100, 4), "0"), ".") + " %"
 	}
 	return v.Text
 }
 
 func sayArea(a unit.Area, s unit.System) string {
 	if s == unit.Millimetres {
-		return fmt.Sprintf("%.2f m²", a.M2())
+		return decimal(int64(a), int64(unit.Metre.Times(unit.Metre)), 2) + " m²"
 	}
-	return fmt.Sprintf("%.1f sq ft", a.SqFt())
+	return decimal(int64(a), int64(unit.SquareFoot), 1) + " sq ft"
 }
 
+// decimal words n/one with a fixed number of places, rounded half up as everything else is.
+func decimal(n, one int64, places int) string {
+	r := big.NewRat(n, one)
+	scale := new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(places)), nil)
+	r.Mul(r, new(big.Rat).SetInt(scale)).Add(r, big.NewRat(1, 2))
+	rounded := new(big.Int).Div(r.Num(), r.Denom())
+	return new(big.Rat).SetFrac(rounded, scale).FloatString(places)
+}
+
+// fill puts the values into a template in one pass: a user's own text that holds "{1}" stays as it is. A number
+// without a value stays too, so that a test can find it.
 func fill(template string, values []Value, s unit.Style) string {
-	for i, v := range values {
-		template = strings.ReplaceAll(template, "{"+strconv.Itoa(i)+"}", v.Say(s))
+	var b strings.Builder
+	for {
+		before, rest, open := strings.Cut(template, "{")
+		b.WriteString(before)
+		if !open {
+			return b.String()
+		}
+		number, after, closed := strings.Cut(rest, "}")
+		i, err := strconv.Atoi(number)
+		if !closed || err != nil || i < 0 || i >= len(values) {
+			b.WriteString("{")
+			template = rest
+			continue
+		}
+		b.WriteString(values[i].Say(s))
+		template = after
 	}
-	return template
 }

@@ -63,7 +63,8 @@ func (l Length) Floor(mark Length) Length {
 // Ceil returns the least multiple of mark that is not below the length.
 func (l Length) Ceil(mark Length) Length { return -((-l).Floor(mark)) }
 
-// MulDiv returns l*num/den rounded half up. den must be positive and l*num must fit in 63 bits.
+// MulDiv returns l*num/den rounded half up. den must be positive, and 2*l*num+den must fit in an int64: it does for
+// every l within Reach and num up to 2^32.
 func (l Length) MulDiv(num, den int64) Length {
 	return Length(floorDiv(2*int64(l)*num+den, 2*den))
 }

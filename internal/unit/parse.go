@@ -59,25 +59,15 @@ func parseRat(text string, bare System) (*big.Rat, error) {
 	negative := s.sign()
 	total, terms, last := new(big.Rat), 0, big.NewRat(1<<40, 1)
 	for {
-		s.space()
+		s.between(terms)
 		if s.rest == "" {
 			break
 		}
-		n, err := s.number()
+		mm, size, err := s.term(bare, terms, last)
 		if err != nil {
 			return nil, err
 		}
-		size, err := s.unit(bare, terms)
-		if err != nil {
-			return nil, err
-		}
-		if size.Cmp(last) >= 0 {
-			return nil, &ParseError{text, "units must go from the larger to the smaller, each once"}
-		}
-		if terms > 0 && n.Sign() > 0 && new(big.Rat).Mul(n, size).Cmp(last) >= 0 && last.Cmp(footMM) == 0 {
-			return nil, &ParseError{text, "12 inches or more after feet"}
-		}
-		total.Add(total, n.Mul(n, size))
+		total.Add(total, mm)
 		last, terms = size, terms+1
 	}
 	if terms == 0 {
@@ -87,6 +77,26 @@ func parseRat(text string, bare System) (*big.Rat, error) {
 		total.Neg(total)
 	}
 	return total, nil
+}
+
+// term takes a number and its unit, which must be smaller than the last one.
+func (s *scanner) term(bare System, terms int, last *big.Rat) (mm, size *big.Rat, err error) {
+	n, err := s.number()
+	if err != nil {
+		return nil, nil, err
+	}
+	size, err = s.unit(bare, terms)
+	if err != nil {
+		return nil, nil, err
+	}
+	if size.Cmp(last) >= 0 {
+		return nil, nil, &ParseError{s.text, "units must go from the larger to the smaller, each once"}
+	}
+	mm = n.Mul(n, size)
+	if last.Cmp(footMM) == 0 && mm.Cmp(last) >= 0 {
+		return nil, nil, &ParseError{s.text, "12 inches or more after feet"}
+	}
+	return mm, size, nil
 }
 
 var (
@@ -109,7 +119,7 @@ var unitWords = []struct {
 
 // glyphs maps typographic characters to what they stand for; fraction glyphs become "-n/d" joined to a whole number.
 var glyphs = strings.NewReplacer(
-	"′", "'", "’", "'", "″", "\"", "”", "\"", "''", "\"", "–", "-", "−", "-", "⁄", "/", "\u00a0", " ",
+	"′′", "\"", "’’", "\"", "′", "'", "’", "'", "″", "\"", "”", "\"", "''", "\"", "–", "-", "−", "-", "⁄", "/", "\u00a0", " ",
 	"½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "⅓", " 1/3", "⅔", " 2/3",
 )
 

@@ -10,6 +10,15 @@ type scanner struct{ text, rest string }
 
 func (s *scanner) space() { s.rest = strings.TrimLeft(s.rest, " \t") }
 
+// between takes the space, and the hyphen of 8'-2", between two terms.
+func (s *scanner) between(terms int) {
+	s.space()
+	if rest, hyphen := strings.CutPrefix(s.rest, "-"); hyphen && terms > 0 && rest != "" {
+		s.rest = rest
+		s.space()
+	}
+}
+
 // sign takes a leading plus or minus.
 func (s *scanner) sign() (negative bool) {
 	switch {
@@ -54,7 +63,7 @@ func (s *scanner) number() (*big.Rat, error) {
 // joined looks for the numerator of a fraction joined to a whole number by a space or a hyphen.
 func (s *scanner) joined() (numerator string, ok bool) {
 	ahead := &scanner{text: s.text, rest: strings.TrimLeft(s.rest, " \t")}
-	ahead.rest = strings.TrimPrefix(ahead.rest, "-")
+	ahead.rest = strings.TrimLeft(strings.TrimPrefix(ahead.rest, "-"), " \t")
 	numerator = ahead.digits(false)
 	if numerator == "" || !strings.HasPrefix(ahead.rest, "/") || ahead.rest == s.rest {
 		return "", false
@@ -108,8 +117,8 @@ func decimal(digits string) (*big.Rat, bool) {
 // unit takes a unit word. A bare first number takes the document's unit; a bare number after feet is inches.
 func (s *scanner) unit(bare System, term int) (*big.Rat, error) {
 	s.space()
-	s.rest = strings.TrimPrefix(s.rest, "-")
-	s.space()
+	rest, hyphen := strings.CutPrefix(s.rest, "-")
+	s.rest = strings.TrimLeft(rest, " \t")
 	for _, u := range unitWords {
 		if strings.HasPrefix(s.rest, u.word) && !wordGoesOn(u.word, s.rest[len(u.word):]) {
 			s.rest = s.rest[len(u.word):]
@@ -118,6 +127,9 @@ func (s *scanner) unit(bare System, term int) (*big.Rat, error) {
 	}
 	if s.rest != "" {
 		return nil, &ParseError{s.text, "unknown unit or stray text " + quote(s.rest)}
+	}
+	if hyphen {
+		return nil, &ParseError{s.text, "it ends in a hyphen"}
 	}
 	if term > 0 || bare == Inches {
 		return inchMM, nil
