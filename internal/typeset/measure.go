@@ -53,20 +53,22 @@ func (f *Face) ink(clean string) (top, bottom int) {
 func Leading(size draw.Um) draw.Um { return size * 16 / 10 }
 
 // BoxOf is the upright rectangle of the page that holds a text: its advance along the line, its ink across. Of text
-// that is turned by other than a quarter it holds more than the text covers.
+// that is turned by other than a quarter it holds more than the text covers; see Corners.
 func BoxOf(t draw.Text) draw.Box {
+	c := Corners(t, 0)
+	return draw.Path{Rings: [][]draw.XY{c[:]}}.Reach()
+}
+
+// Corners of the rectangle that a text covers, turned with it, each side moved inward by so much.
+func Corners(t draw.Text, inset draw.Um) [4]draw.XY {
 	w := Width(t.Body, t.Size, t.Bold)
 	x0 := -anchorShift(t.Anchor, w)
 	up, down := Ascent(t.Body, t.Size, t.Bold), Descent(t.Body, t.Size, t.Bold)
-	var b draw.Box
-	for i, c := range draw.Span(x0, -down, x0+w, up).Ring() {
-		p := t.At.Plus(turned(c, t.Turn))
-		if i == 0 {
-			b = draw.Box{Lo: p, Hi: p}
-		}
-		b = draw.Span(min(b.Lo.X, p.X), min(b.Lo.Y, p.Y), max(b.Hi.X, p.X), max(b.Hi.Y, p.Y))
+	var out [4]draw.XY
+	for i, c := range draw.Span(x0, -down, x0+w, up).Inset(inset).Ring() {
+		out[i] = t.At.Plus(turned(c, t.Turn))
 	}
-	return b
+	return out
 }
 
 // Start is where the line of a text begins: encoders that know no anchor begin there.

@@ -71,10 +71,42 @@ func Overlaps(page draw.Page) []Overlap {
 			out = append(out, Overlap{One: p})
 		}
 		for j := range all[:i] {
-			if p.Box.Meets(all[j].Box) {
+			if p.covers(all[j]) {
 				out = append(out, Overlap{One: all[j], Other: &all[i]})
 			}
 		}
 	}
 	return out
+}
+
+// covers says whether two texts share area; for slanting ones their turned rectangles decide.
+func (p Placed) covers(q Placed) bool {
+	if !p.Box.Meets(q.Box) {
+		return false
+	}
+	a, b := Corners(p.Text, 0), Corners(q.Text, 0)
+	return meet(a[:], b[:])
+}
+
+// meet says whether two convex figures share more than a border: no side of either has the other wholly on its outer
+// hand (separating axes). Corners run counter-clockwise; a line of two corners is a figure too.
+func meet(a, b []draw.XY) bool { return !parted(a, b) && !parted(b, a) }
+
+// parted says whether some side of a has all of b on its right, or on it.
+func parted(a, b []draw.XY) bool {
+	for i, p := range a {
+		if onRight(p, a[(i+1)%len(a)], b) {
+			return true
+		}
+	}
+	return false
+}
+
+func onRight(p, q draw.XY, figure []draw.XY) bool {
+	for _, c := range figure {
+		if (q.X-p.X)*(c.Y-p.Y)-(q.Y-p.Y)*(c.X-p.X) > 0 {
+			return false
+		}
+	}
+	return true
 }

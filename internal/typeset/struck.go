@@ -29,7 +29,7 @@ func Struck(page draw.Page) []Strike {
 			continue
 		}
 		for k, l := range flat {
-			if l.path != nil && l.strikes(s.text.Box) && !hidden(flat, k, i, s.text.Box) {
+			if l.path != nil && l.strikes(*s.text) && !hidden(flat, k, i, s.text.Box) {
 				out = append(out, Strike{*s.text, *l.path})
 			}
 		}
@@ -83,36 +83,32 @@ func isBox(ring []draw.XY) bool {
 	return true
 }
 
-func (s stroke) strikes(box draw.Box) bool {
-	b := box.Inset(strikeSlack)
+func (s stroke) strikes(text Placed) bool {
+	shown := text.Box.Inset(strikeSlack)
 	if s.window != nil {
-		b = b.And(*s.window)
+		shown = shown.And(*s.window)
 	}
-	if s.path.Pen.Width <= 0 || b.W() <= 0 || b.H() <= 0 {
+	if s.path.Pen.Width <= 0 || shown.W() <= 0 || shown.H() <= 0 || !s.path.Reach().Inset(-1).Meets(shown) {
 		return false
 	}
-	for _, ring := range s.path.Rings {
-		for i := range ring {
-			if i+1 < len(ring) || s.path.Closed {
-				if crosses(ring[i], ring[(i+1)%len(ring)], b) {
-					return true
-				}
-			}
+	quad, window := Corners(text.Text, strikeSlack), shown.Ring()
+	for _, side := range sides(*s.path) {
+		if meet(side[:], window) && meet(side[:], quad[:]) {
+			return true
 		}
 	}
 	return false
 }
 
-// crosses says whether the line from p to q has a point within b. It is apart from b exactly when the line's own box
-// is, or when all corners of b lie on one side of the line (separating axes).
-func crosses(p, q draw.XY, b draw.Box) bool {
-	if max(p.X, q.X) <= b.Lo.X || min(p.X, q.X) >= b.Hi.X || max(p.Y, q.Y) <= b.Lo.Y || min(p.Y, q.Y) >= b.Hi.Y {
-		return false
+// sides of a path, the closing ones where it is closed.
+func sides(p draw.Path) [][2]draw.XY {
+	var out [][2]draw.XY
+	for _, ring := range p.Rings {
+		for i := range ring {
+			if i+1 < len(ring) || p.Closed {
+				out = append(out, [2]draw.XY{ring[i], ring[(i+1)%len(ring)]})
+			}
+		}
 	}
-	var left, right bool
-	for _, c := range b.Ring() {
-		side := (q.X-p.X)*(c.Y-p.Y) - (q.Y-p.Y)*(c.X-p.X)
-		left, right = left || side >= 0, right || side <= 0
-	}
-	return left && right
+	return out
 }

@@ -38,8 +38,8 @@ func TestStruck(t *testing.T) {
 	}
 }
 
-// crosses against trying every point of the line.
-func TestCrossesByTrying(t *testing.T) {
+// meet against trying every point of the line.
+func TestMeetByTrying(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		at := func(name string) draw.Um { return 100 * draw.Um(rapid.Int64Range(0, 20).Draw(t, name)) }
 		p, q := draw.At(at("px"), at("py")), draw.At(at("qx"), at("qy"))
@@ -49,12 +49,37 @@ func TestCrossesByTrying(t *testing.T) {
 			x, y := p.X*2_000+(q.X-p.X)*k, p.Y*2_000+(q.Y-p.Y)*k
 			hit = hit || x > b.Lo.X*2_000 && x < b.Hi.X*2_000 && y > b.Lo.Y*2_000 && y < b.Hi.Y*2_000
 		}
-		// A line that only grazes a corner may be missed by trying; so trying may not find what crosses denies.
-		if got := crosses(p, q, b); hit && !got || got && !hit && !grazes(p, q, b) {
+		// A line that only grazes a corner may be missed by trying: with the box a little smaller nothing is left.
+		line := []draw.XY{p, q}
+		got := meet(line, b.Ring())
+		if p == q {
+			hit = false // a line without length has no ink
+		}
+		if hit && !got || got && !hit && meet(line, b.Inset(3).Ring()) {
 			t.Fatalf("%v to %v: %v, by trying %v", p, q, got, hit)
 		}
 	})
 }
 
-// grazes: with the box a little smaller nothing is left of the crossing.
-func grazes(p, q draw.XY, b draw.Box) bool { return !crosses(p, q, b.Inset(3)) }
+// Slanting texts side by side: their upright boxes overlap, they do not.
+func TestSlantingTextsAreJudgedBySlant(t *testing.T) {
+	at := func(x, y draw.Um) draw.Item {
+		return draw.Text{At: draw.At(x, y), Size: 2_500, Turn: 45, Body: "119-3/4 inches"}
+	}
+	line := draw.Stroke(draw.Line(draw.Fine), draw.At(20_700, 20_000), draw.At(50_700, 50_000))
+	for name, c := range map[string]struct {
+		items []draw.Item
+		want  int
+	}{
+		"side by side": {[]draw.Item{at(20_000, 20_000), at(25_000, 20_000)}, 0},
+		"too near":     {[]draw.Item{at(20_000, 20_000), at(22_000, 20_000)}, 1},
+		"end to end":   {[]draw.Item{at(20_000, 20_000), at(40_000, 40_000)}, 0},
+		"its own line": {[]draw.Item{at(20_000, 20_000), line}, 0},
+		"under a line": {[]draw.Item{at(21_400, 20_000), line}, 1},
+	} {
+		p := draw.Page{W: 100_000, H: 100_000, Items: c.items}
+		if got := len(Overlaps(p)) + len(Struck(p)); got != c.want {
+			t.Errorf("%s: %v %v", name, Overlaps(p), Struck(p))
+		}
+	}
+}

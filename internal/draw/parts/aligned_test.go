@@ -33,6 +33,9 @@ func TestAlignedIsParallel(t *testing.T) {
 				t.Fatalf("end %d is %.2f um across, want %d", i, across, a.Offset)
 			}
 		}
+		if struck := typeset.Struck(wide(items)); len(struck) > 0 && math.Hypot(dx, dy) > 30_000 {
+			t.Fatal(struck)
+		}
 		text := texts(items)[0]
 		if text.Turn <= -90 || text.Turn > 90 {
 			t.Fatalf("turned by %d", text.Turn)
