@@ -15,10 +15,10 @@ type axis struct {
 	steps       int         // offsets to search
 }
 
-// newAxis covers cycle pitches with marks.
+// newAxis covers cycle pitches with marks. A tile of only a few marks keeps half of itself as its core.
 func newAxis(pitch, size, mark, zero unit.Length, cycle int) axis {
 	steps := int((unit.Length(cycle)*pitch + mark - 1) / mark)
-	return axis{pitch, size, mark, mark - 1, zero, steps}
+	return axis{pitch, size, mark, min(mark-1, size/4), zero, steps}
 }
 
 // at is the offset of a step.

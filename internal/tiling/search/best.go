@@ -57,7 +57,7 @@ func (p *problem) measures(origin geom.Point) []judge.Measure {
 	return out
 }
 
-// settle fills in what the caller left to us.
+// settle fills in what the caller left to us, and makes the mark as coarse as the number of offsets needs.
 func (in *Input) settle() {
 	if in.Mark <= 0 {
 		in.Mark = DefaultMark(unit.Millimetres)
@@ -65,6 +65,17 @@ func (in *Input) settle() {
 	if in.Keep <= 0 {
 		in.Keep = offered
 	}
+	for in.offsets() > mostOffsets {
+		in.Mark *= 2
+	}
+}
+
+// mostOffsets bounds the search: tiles larger than 600 mm square are set out to 1 mm, which is what a metric tape shows.
+const mostOffsets = 1_500_000
+
+// offsets is how many there are to judge in one pitch both ways.
+func (in *Input) offsets() int64 {
+	return int64(in.Bond.Pitch.X/in.Mark+1) * int64(in.Bond.Pitch.Y/in.Mark+1)
 }
 
 // offered is how many layouts a person looks at before choosing (ours).

@@ -29,7 +29,7 @@ type Candidate struct {
 type Move struct {
 	Opening     string
 	Across, Up  unit.Length // 0 = stays
-	JointsNow   int         // of its four sides, how many fall on a joint as it is
+	JointsNow   int         // how many of its sides fall on a joint as it is
 	JointsMoved int
 	Why         judge.Reason
 }

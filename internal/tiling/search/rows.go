@@ -48,7 +48,7 @@ type rows struct {
 	along   *columns      // for these courses and holes
 	least   costs
 	rims    map[rimKey][]int64
-	off     [][]int64 // scratch of widths
+	off     *trims
 }
 
 // rimKey is a hole in a course of one shift.
@@ -60,7 +60,7 @@ type rimKey struct {
 func newRows(p *problem) *rows {
 	base := newColumns(p.s.steps)
 	p.lineCosts(0, base)
-	return &rows{p: p, bands: newBands(p.sides), base: base, along: newColumns(p.s.steps), rims: map[rimKey][]int64{}, off: p.scratch(p.s)}
+	return &rows{p: p, bands: newBands(p.sides), base: base, along: newColumns(p.s.steps), rims: map[rimKey][]int64{}, off: newTrims(p.jambs, p.s.steps)}
 }
 
 // at returns the costs along the courses at one offset across them.
@@ -186,20 +186,11 @@ func (p *problem) across() *columns {
 		slivered(sl, f, p.sliver, int64(f.weight)*p.tilesAlong(s))
 	}
 	sl.total(out[slivers])
-	widths(a, flanks, p.scratch(a), out[narrowest], out[openings])
+	widths(a, flanks, newTrims(p.jambs, a.steps), out[narrowest], out[openings])
 	for _, h := range p.holes {
 		for i, c := range p.rim(a, h.t, h.radius) {
 			out[holes][i] = max(out[holes][i], c)
 		}
-	}
-	return out
-}
-
-// scratch is room for what is cut off beside each side of an opening, at every offset.
-func (p *problem) scratch(a axis) [][]int64 {
-	out := make([][]int64, p.jambs)
-	for i := range out {
-		out[i] = make([]int64, a.steps)
 	}
 	return out
 }

@@ -52,23 +52,50 @@ func (f *flank) leastOf(a axis, phase unit.Length) (leg, seen unit.Length) {
 }
 
 // widths fills what the flanks cost at every offset of an axis: the narrowest cut, and what is cut off beside
-// openings, for which off is scratch, one row for each side of an opening.
-func widths(a axis, flanks []*flank, off [][]int64, narrow, opening []int64) {
-	for _, o := range off {
-		clear(o)
-	}
+// openings.
+func widths(a axis, flanks []*flank, off *trims, narrow, opening []int64) {
 	for _, f := range flanks {
-		var at []int64
-		if f.jamb >= 0 {
-			at = off[f.jamb]
-		}
-		f.sweep(a, narrow, at)
+		f.sweep(a, narrow, off.row(f.jamb))
 	}
-	for _, o := range off {
-		for i, l := range o {
-			opening[i] += l
+	off.total(opening)
+}
+
+// trims is room for what is cut off beside each side of an opening, at every offset. It is used again and again.
+type trims struct {
+	rows [][]int64
+	used []bool
+}
+
+func newTrims(jambs, steps int) *trims {
+	t := &trims{make([][]int64, jambs), make([]bool, jambs)}
+	for i := range t.rows {
+		t.rows[i] = make([]int64, steps)
+	}
+	return t
+}
+
+// row returns one side's; none for what is no side of an opening.
+func (t *trims) row(jamb int) []int64 {
+	if jamb < 0 {
+		return nil
+	}
+	if !t.used[jamb] {
+		t.used[jamb] = true
+		clear(t.rows[jamb])
+	}
+	return t.rows[jamb]
+}
+
+// total adds all sides up and makes ready for the next time.
+func (t *trims) total(out []int64) {
+	for k, used := range t.used {
+		if used {
+			for i, l := range t.rows[k] {
+				out[i] += l
+			}
 		}
 	}
+	clear(t.used)
 }
 
 // sweep raises the costs to those of one flank. Most offsets are either within a tile, where what is left shrinks or
