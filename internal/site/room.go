@@ -46,6 +46,16 @@ type Survey struct {
 	Area     unit.Area // of the raw outline
 }
 
+// Corner returns the corner of that name; the zero Corner if there is none.
+func (s Survey) Corner(name string) Corner {
+	for _, c := range s.Corners {
+		if c.Name == name {
+			return c
+		}
+	}
+	return Corner{}
+}
+
 // Verdict is what the readings say of each other.
 type Verdict uint8
 

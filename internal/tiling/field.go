@@ -1,6 +1,7 @@
 package tiling
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -53,11 +54,32 @@ func (m *maker) ground(c *canvas, l document.Lay, z zone, mark string) (*ground,
 	}
 	m.rules(z.field, z.good, share(spec, b))
 	g := &ground{zone: z, canvas: c, lay: l, mark: mark, bond: b, known: map[geom.Point]laidOut{}}
-	g.frame = geom.Frame{Origin: g.zero(), Angle: b.Angle}
+	g.frame = m.frame(g)
 	g.region = z.region.In(g.frame)
 	g.floor = lay.On(g.region)
 	g.hits = m.hits(g)
 	return g, true
+}
+
+// frame is where the pattern lies: at the point that offsets are marked from, or, on a floor that continues a wall's
+// joints, along that wall from the left corner of its board.
+func (m *maker) frame(g *ground) geom.Frame {
+	f := geom.Frame{Origin: g.zero(), Angle: g.bond.Angle}
+	if wall, ok := m.wallToContinue(g); ok {
+		left, right := m.room.Survey.Corner(wall.LeftCorner).Board, m.room.Survey.Corner(wall.RightCorner).Board
+		d := right.Sub(left)
+		f.Origin, f.Angle = left, f.Angle+unit.AngleOf(math.Atan2(float64(d.Y), float64(d.X)))
+	}
+	return f
+}
+
+// wallToContinue is the wall whose joints a floor continues.
+func (m *maker) wallToContinue(g *ground) (site.Face, bool) {
+	if g.canvas.face.Kind != site.FloorFace || !g.lay.ContinueFrom.Known {
+		return site.Face{}, false
+	}
+	wall, ok := m.room.Face(g.lay.ContinueFrom.V)
+	return wall, ok && wall.Kind == site.WallFace
 }
 
 // zero is the point that offsets are marked from: the center line, or the middle of the field, at its lowest edge on
@@ -155,7 +177,7 @@ func (m *maker) at(g *ground, origin geom.Point) laidOut {
 // layouts searches the best few, or takes the pinned one, and fills the first with its pieces.
 func (m *maker) layouts(g *ground, faces []Face) (f Field) {
 	f = Field{Name: g.field.Name, At: g.field.At, Tile: g.good.tile.Name, Bond: g.bond.Name, Joint: g.good.joint,
-		Region: g.zone.region, Angle: g.bond.Angle, Sizes: real(g.good)}
+		Region: g.zone.region, Angle: g.frame.Angle, Sizes: real(g.good)}
 	in := m.input(g)
 	pin, held := m.pin(g, faces)
 	if held {

@@ -49,6 +49,9 @@ func (m *maker) continued(g *ground, before []Face) (geom.Point, bool) {
 			"lay the same tile there, or drop continue from", diag.T(g.canvas.face.Name), diag.T(g.lay.ContinueFrom.V))
 		return geom.Point{}, false
 	}
+	if _, floor := m.wallToContinue(g); floor {
+		return m.downFromWall(g, from, origin), true
+	}
 	shift, ok := acrossCorner(from, g.canvas.face)
 	if !ok {
 		m.found(diag.Look, "continue-apart", g.lay.At, "{0} and {1} do not share a corner", "name a wall beside this one",
@@ -56,6 +59,55 @@ func (m *maker) continued(g *ground, before []Face) (geom.Point, bool) {
 		return geom.Point{}, false
 	}
 	return g.frame.In(origin.Add(geom.Point{X: shift})), true
+}
+
+// downFromWall takes the columns of a wall onto the floor before it. The corner of the wall's board is the frame's
+// origin, so the columns stand where they stand on the wall; the courses are free and take the best height.
+func (m *maker) downFromWall(g *ground, wall site.Face, origin geom.Point) geom.Point {
+	at := geom.Point{X: origin.X - footOf(wall)}
+	in := m.input(g)
+	in.Count = nil
+	best, found := at, search.Candidate{}
+	for y := unit.Length(0); y < g.bond.V.Y.Abs(); y += downStep {
+		c := search.Judge(in, geom.Point{X: at.X, Y: -y})
+		if y == 0 || betterOf(c, found) {
+			best, found = c.Origin, c
+		}
+	}
+	return best
+}
+
+// downStep is how finely the free courses of a continued floor are searched.
+const downStep = unit.Inch / 8
+
+// betterOf compares two candidates' measures in order of importance.
+func betterOf(a, b search.Candidate) bool {
+	for i := range a.Measures {
+		if d := a.Measures[i].Cost - b.Measures[i].Cost; d != 0 {
+			return d < 0
+		}
+	}
+	return false
+}
+
+// footOf is the x, in the wall's frame, of the left corner of its board at the floor; its frame begins at the level line.
+func footOf(wall site.Face) unit.Length {
+	var foot geom.Point
+	first := true
+	for _, r := range wall.Board {
+		for i, v := range r {
+			e, ok := edgeOf(wall.Edges, v.Edge)
+			if !ok || e.Name != "corner "+wall.LeftCorner {
+				continue
+			}
+			for _, p := range []geom.Point{v.P, r[(i+1)%len(r)].P} {
+				if first || p.Y < foot.Y {
+					foot, first = p, false
+				}
+			}
+		}
+	}
+	return foot.X
 }
 
 // laidBefore finds the field to continue: the same tile at the same joint, lying square, in the face named.

@@ -105,3 +105,27 @@ lay:
 		t.Errorf("origin %v, %v; held %v", x.In(), y.In(), f.Held)
 	}
 }
+
+// From the wall to the floor: the floor's columns stand where the wall's stand, measured along the wall from the left
+// corner of its board.
+func TestContinueOntoTheFloor(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  back:
+    fields: {main: {tile: plain, bond: stack}}
+  floor:
+    continue from: back
+    fields: {main: {tile: plain, bond: stack}}
+`)
+	p, _, _ := Make(doc, solved, Options{})
+	back, floor := p.Faces[0].Fields[0].Chosen(), p.Faces[1].Fields[0].Chosen()
+	if len(floor.Pieces) == 0 {
+		t.Fatal("nothing laid")
+	}
+	left := solved.Survey.Corner("A").Board
+	pitch := in(t, "12-1/8")
+	d := ((floor.Origin.X-left.X-back.Origin.X)%pitch + pitch) % pitch
+	if d = min(d, pitch-d); d > 10*unit.Micrometre {
+		t.Errorf("columns are %v off", d.In())
+	}
+}
