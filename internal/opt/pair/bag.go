@@ -2,7 +2,7 @@ package pair
 
 // maxBag is the most pieces that are laid out exactly in one blank: a bag of n
 // is split in up to 2^n ways.
-const maxBag = 8
+const maxBag = 6
 
 // bagKey is a bag's kinds in rising order, each plus one; 0 ends it.
 type bagKey [maxBag]uint16
@@ -55,7 +55,17 @@ type cutter struct {
 	bags  map[bagKey]*bag
 	ones  []*bag // the bag of each kind alone
 	steps int
-	room  []option // scratch
+	work  int // toward the next step
+}
+
+// stepWork is how many ways to cut a panel, or spots looked at, make a step.
+const stepWork = 32
+
+// spend counts work in whole steps.
+func (c *cutter) spend(work int) {
+	c.work += work
+	c.steps += c.work / stepWork
+	c.work %= stepWork
 }
 
 func newCutter(p Problem, kinds []kind) *cutter {

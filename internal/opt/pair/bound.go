@@ -53,7 +53,13 @@ func (s *solver) sizes() (full int64, size func(k int) int64) {
 // crowded bounds by sets of pieces of which no three share a blank: there a
 // largest matching is exact.
 func (s *solver) crowded() {
-	for _, part := range [][]int{s.largest(), s.spanning()} {
+	parts := [][]int{s.largest(), s.spanning()}
+	for k := range s.need {
+		if k == 0 || !s.c.within(&s.c.kinds[k-1], &s.c.kinds[k]) {
+			parts = append(parts, s.chain(k))
+		}
+	}
+	for _, part := range parts {
 		total := 0
 		for _, n := range part {
 			total += n

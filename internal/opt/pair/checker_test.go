@@ -195,6 +195,15 @@ func wide(a, b []Pt, d Pt, k int64) bool {
 
 // possible tells whether any turn puts the piece into the blank.
 func possible(p Problem, pc Piece) bool {
+	one := Problem{Pieces: []Piece{pc}}
+	if pc.W <= 0 || pc.H <= 0 || area(one, 1) == 0 {
+		return false
+	}
+	for _, pt := range pc.Shape {
+		if pt.X < 0 || pt.Y < 0 || pt.X > pc.W || pt.Y > pc.H {
+			return false
+		}
+	}
 	for _, q := range mayTurn(pc) {
 		l := lay(pc, q, 0, 0)
 		for _, x := range []int64{0, p.W - l.x1} {

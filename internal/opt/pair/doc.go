@@ -28,7 +28,7 @@
 //
 // Limits, which the bound allows for: three or more pieces of which one with a
 // Shape can slide are divided by slanted cuts only with each pushed to the ends
-// of its travel. Two pieces always, and rectangles up to eight a blank, are
+// of its travel. Two pieces always, and rectangles up to six a blank, are
 // decided exactly.
 //
 // Sizes are whole numbers of any unit up to 2^29; nothing is rounded.

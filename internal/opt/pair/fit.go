@@ -71,13 +71,10 @@ func (c *cutter) two(k, l int) bool {
 	if !c.bears(both) {
 		return false
 	}
-	if c.twoStraight(k, l) {
-		return true
+	if a.shaped && b.shaped || (a.shaped || b.shaped) && c.least == 0 {
+		return c.twoSlanted(a, b) // straight cuts are among these
 	}
-	if !a.shaped && !b.shaped || c.least > 0 && !(a.shaped && b.shaped) {
-		return false
-	}
-	return c.twoSlanted(a, b)
+	return c.twoStraight(k, l)
 }
 
 // twoSlanted tells whether a slanted cut divides the two kinds in one blank.

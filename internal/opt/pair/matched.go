@@ -38,7 +38,7 @@ func (s *solver) joined(bags []*bag, share func(a, b *bag) bool) []*bag {
 
 // merge joins pairs to fours and so on while any two bags share a blank.
 func (s *solver) merge() {
-	for bags := s.best; ; {
+	for bags := s.pairUp(s.need); ; {
 		more := s.joined(bags, s.unite)
 		if len(more) == len(bags) {
 			return

@@ -20,14 +20,11 @@ type shelf struct {
 func (s *solver) shelve() {
 	for _, bySide := range []bool{false, true} {
 		for _, upright := range []bool{false, true} {
-			shelves := s.fill(bySide, upright)
-			if len(shelves) < s.blanks {
-				s.blanks, s.best = len(shelves), nil
-				s.loose = nil
-				for _, sh := range shelves {
-					s.loose = append(s.loose, sh.laid)
-				}
+			var blanks [][]laid
+			for _, sh := range s.fill(bySide, upright) {
+				blanks = append(blanks, sh.laid)
 			}
+			s.offerLaid(blanks)
 		}
 	}
 }

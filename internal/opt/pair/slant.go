@@ -42,6 +42,7 @@ func (c *cutter) seat(ks, at []int, rings [][]Pt) bool {
 		return n <= 2 || c.separable(rings)
 	}
 	for i, s := range c.kinds[ks[n]].spots {
+		c.spend(n)
 		if !c.clearOf(s.ring, rings) {
 			continue
 		}

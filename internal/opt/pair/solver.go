@@ -30,7 +30,8 @@ func newSolver(c *cutter, budget int) *solver {
 			s.shared[l][k] = s.shared[k][l]
 		}
 	}
-	s.blanks = 1 << 30
+	c.steps, c.work = 0, 0
+	s.blanks = s.total() + 1
 	return s
 }
 
@@ -45,12 +46,33 @@ func (s *solver) solve() {
 		return
 	}
 	s.crowded()
-	for _, step := range []func(){s.merge, s.firstFit, s.shelve, s.search} {
+	for _, step := range []func(){s.nestle, s.shelve, s.withBags} {
 		if s.closed() {
 			return
 		}
 		step()
 	}
+}
+
+// withBags takes the steps that put no more than maxBag pieces in a blank, if
+// that can be better than what is known.
+func (s *solver) withBags() {
+	if s.total() > maxBag*(s.blanks-1) {
+		s.complete = false
+		return
+	}
+	for _, step := range []func(){s.firstFit, s.merge, s.search} {
+		if !s.closed() {
+			step()
+		}
+	}
+}
+
+func (s *solver) total() (n int) {
+	for _, m := range s.need {
+		n += m
+	}
+	return n
 }
 
 func (s *solver) closed() bool { return s.blanks <= s.lower }
@@ -59,6 +81,13 @@ func (s *solver) closed() bool { return s.blanks <= s.lower }
 func (s *solver) offer(bags []*bag) {
 	if len(bags) < s.blanks {
 		s.blanks, s.best, s.loose = len(bags), slices.Clone(bags), nil
+	}
+}
+
+// offerLaid takes an answer that bags do not hold.
+func (s *solver) offerLaid(blanks [][]laid) {
+	if len(blanks) < s.blanks {
+		s.blanks, s.best, s.loose = len(blanks), nil, blanks
 	}
 }
 
@@ -105,7 +134,13 @@ func (s *solver) weigh(list []pattern) (units []int64, full int64) {
 	cost := 1 + len(rows)*len(s.need)/pivotCost
 	y, pivots, ok := weights(rows, s.need, s.left()/cost)
 	s.c.steps += pivots * cost
-	s.complete = s.complete && ok
+	if !ok { // sizes are weights too, if not the best
+		s.complete = false
+		blank, size := s.sizes()
+		for k := range y {
+			y[k] = float64(size(k)) / float64(blank)
+		}
+	}
 	return fixed(list, y)
 }
 

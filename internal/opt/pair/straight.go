@@ -47,6 +47,7 @@ func (c *cutter) join(opts []option, f, cut Side, a, b *bag) []option {
 		return opts
 	}
 	bs := c.options(b, f&^cut)
+	c.spend(len(as) * len(bs))
 	for i := range as {
 		for j := range bs {
 			o := option{cut: cut, a: a, b: b, i: i, j: j}
@@ -90,8 +91,8 @@ func (c *cutter) spread(opts []option, f Side, o option) []option {
 func (c *cutter) twoStraight(k, l int) bool {
 	a, b := c.ones[k], c.ones[l]
 	for _, cut := range []Side{Left, Bottom} {
-		if len(c.join(c.room[:0], allSides, cut, a, b)) > 0 ||
-			len(c.join(c.room[:0], allSides, cut, b, a)) > 0 {
+		if len(c.join(nil, allSides, cut, a, b)) > 0 ||
+			len(c.join(nil, allSides, cut, b, a)) > 0 {
 			return true
 		}
 	}
