@@ -157,24 +157,3 @@ func beside(p, q place) int {
 	}
 	return sign(int64(s + t))
 }
-
-// returns reports whether the ring walked from chain i comes back to a place on the line.
-func (c *clipper) returns(r Ring, first int, next []int) bool {
-	for i := first; ; {
-		if r.count(c.chains[i].in.at) > 1 || r.count(c.chains[i].out.at) > 1 {
-			return true
-		}
-		if i = next[i]; i == first {
-			return false
-		}
-	}
-}
-
-func (r Ring) count(p Point) (n int) {
-	for i := range r {
-		if r[i].P == p {
-			n++
-		}
-	}
-	return n
-}

@@ -16,9 +16,18 @@ func TestTurn(t *testing.T) {
 		if got := show(Turn(turn).Region(g)); got != show(parse(t, want)) {
 			t.Errorf("turned %d: %s, want %s", turn, got, want)
 		}
+		if got := show(Region{Turn(turn).Ring(g[0])}); got != show(parse(t, want)) {
+			t.Errorf("ring turned %d: %s, want %s", turn, got, want)
+		}
 	}
 	if got, want := Turn(1).Rect(rectOf(t, "1 2 5 7")), rectOf(t, "-7 1 -2 5"); got != want {
 		t.Errorf("%v, want %v", got, want)
+	}
+}
+
+func TestMove(t *testing.T) {
+	if got, want := show(parse(t, "1 2:7, 5 2, 5 3").Move(pt(-1, 10))), "0 12:7, 4 12, 4 13"; got != want {
+		t.Errorf("%s, want %s", got, want)
 	}
 }
 

@@ -69,10 +69,29 @@ func TestOffsetFolds(t *testing.T) {
 	}
 }
 
+func TestOffsetWords(t *testing.T) {
+	for _, c := range []struct {
+		err  error
+		want string
+	}{
+		{&FoldError{3, 3}, "edge 3 has no length left"},
+		{&FoldError{3, 5}, "edge 3 runs into edge 5"},
+		{&InvalidError{2, 0, 1, 4, 5}, "operand 2: edge 4 of ring 0 meets edge 5 of ring 1"},
+	} {
+		if c.err.Error() != c.want {
+			t.Errorf("%q, want %q", c.err, c.want)
+		}
+	}
+}
+
 func TestOffsetBeyondReach(t *testing.T) {
-	_, err := OffsetEdges(parse(t, "-536870900 0, 536870900 0, 0 500"), func(Label) unit.Length { return -100 })
-	if !errors.Is(err, ErrReach) {
-		t.Error(err)
+	for _, region := range []string{
+		"-536870900 0, 536870900 0, 536870900 500, -536870900 500",
+		"0 0, 500000000 0, 0 3", // a sharp corner goes 10^10 out
+	} {
+		if _, err := OffsetEdges(parse(t, region), func(Label) unit.Length { return -100 }); !errors.Is(err, ErrReach) {
+			t.Errorf("%s: %v", region, err)
+		}
 	}
 }
 
