@@ -77,39 +77,56 @@ func blankOK(p Problem, ls []lying) bool {
 			shaped++
 		}
 	}
-	if straightOK(lying{x1: p.W, y1: p.H}, ls, p.Kerf, p.LeastStrip) {
+	try := &straight{p.Kerf, p.LeastStrip, map[[4]int64]bool{}}
+	if try.ok(lying{x1: p.W, y1: p.H}, ls, 0) {
 		return true
 	}
 	return (shaped == len(ls) || shaped > 0 && p.LeastStrip == 0) && slantOK(ls, p.Kerf)
 }
 
-// straightOK tries every cut that could matter, upright and, by swapping the
-// axes, level.
-func straightOK(panel lying, ls []lying, k, s int64) bool {
+// straight tries every cut parallel to the sides that could matter. A panel tells
+// which pieces are in it, so what failed once need not be tried again.
+type straight struct {
+	k, s   int64
+	failed map[[4]int64]bool // by panel
+}
+
+// ok tries upright cuts and, by swapping the axes, level ones.
+func (t *straight) ok(panel lying, ls []lying, swaps int64) bool {
 	if len(ls) == 0 || len(ls) == 1 && ls[0].x0 == panel.x0 && ls[0].x1 == panel.x1 &&
 		ls[0].y0 == panel.y0 && ls[0].y1 == panel.y1 {
 		return true
 	}
-	if uprightOK(panel, ls, k, s) {
-		return true
+	if swaps == 1 {
+		return t.ok(panel.swapped(), swappedAll(ls), 0)
 	}
-	var sw []lying
+	key := [4]int64{panel.x0, panel.y0, panel.x1, panel.y1}
+	if t.failed[key] {
+		return false
+	}
+	ok := t.upright(panel, ls, 0) || t.upright(panel.swapped(), swappedAll(ls), 1)
+	t.failed[key] = !ok
+	return ok
+}
+
+func swappedAll(ls []lying) (out []lying) {
 	for _, l := range ls {
-		sw = append(sw, l.swapped())
+		out = append(out, l.swapped())
 	}
-	return uprightOK(panel.swapped(), sw, k, s)
+	return out
 }
 
 func (l lying) swapped() lying { return lying{x0: l.y0, y0: l.x0, x1: l.y1, y1: l.x1} }
 
-func uprightOK(panel lying, ls []lying, k, s int64) bool {
+func (t *straight) upright(panel lying, ls []lying, swaps int64) bool {
+	k, s := t.k, t.s
 	marks := []int64{panel.x0 + s, panel.x1 - s}
 	for _, l := range ls {
 		marks = append(marks, l.x0, l.x1, l.x0-s, l.x1+s)
 	}
 	for _, m := range marks {
 		for _, cut := range [][2]int64{{m, m + k}, {m - k, m}} {
-			if cutOK(panel, ls, max(cut[0], panel.x0), min(cut[1], panel.x1), k, s) {
+			if t.cut(panel, ls, max(cut[0], panel.x0), min(cut[1], panel.x1), swaps) {
 				return true
 			}
 		}
@@ -117,9 +134,9 @@ func uprightOK(panel lying, ls []lying, k, s int64) bool {
 	return false
 }
 
-// cutOK takes c0..c1 out of the panel.
-func cutOK(panel lying, ls []lying, c0, c1, k, s int64) bool {
-	if c0 > c1 || c0 == c1 && (k > 0 || c0 == panel.x0 || c0 == panel.x1) {
+// cut takes c0..c1 out of the panel.
+func (t *straight) cut(panel lying, ls []lying, c0, c1, swaps int64) bool {
+	if c0 > c1 || c0 == c1 && (t.k > 0 || c0 == panel.x0 || c0 == panel.x1) {
 		return false
 	}
 	var low, high []lying
@@ -142,7 +159,7 @@ func cutOK(panel lying, ls []lying, c0, c1, k, s int64) bool {
 	}
 	a, b := panel, panel
 	a.x1, b.x0 = c0, c1
-	return lowWidth >= s && highWidth >= s && straightOK(a, low, k, s) && straightOK(b, high, k, s)
+	return lowWidth >= t.s && highWidth >= t.s && t.ok(a, low, swaps) && t.ok(b, high, swaps)
 }
 
 // slantOK divides the pieces in two in every way.
