@@ -100,9 +100,12 @@ func TestKindsOfCut(t *testing.T) {
 		{"two bays", "0,0 200,0 200,50 300,50 300,200 100,200 100,150 0,150", "0,0", "1-1",
 			"odd; e2: left 200 along 0-50; e7: bottom 150 along 0-100; e6: right 200 along 150-200; e3: top 150 along 200-300; neck 141.421375"},
 	} {
-		got := say(find(t, describe(c.face, stack, c.origin), c.piece).Cut)
-		if got != c.want {
+		p := find(t, describe(c.face, stack, c.origin), c.piece)
+		if got := say(p.Cut); got != c.want {
 			t.Errorf("%s:\n got %s\nwant %s", c.name, got, c.want)
+		}
+		if b := (bench{p, 300 * 16000, 200 * 16000}); b.told() {
+			b.check(t)
 		}
 	}
 }

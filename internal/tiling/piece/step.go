@@ -27,9 +27,7 @@ func (w *work) settings() []setting {
 		return cmp.Or(cmp.Compare(order(a.line), order(b.line)), cmp.Compare(a.From, b.From))
 	})
 	for i := range out {
-		if out[i].partial() {
-			out[i].Along = w.run(out[i], out)
-		}
+		out[i].Along = w.run(out[i], out)
 	}
 	return out
 }
@@ -81,10 +79,18 @@ func (w *work) against(l line) (line, bool) {
 			found = append(found, o)
 		}
 	}
-	if len(found) != 1 || !found[0].gentle() {
+	if len(found) != 1 || !found[0].gentle() || !l.gentle() || !found[0].beside(l) {
 		return line{}, false
 	}
 	return found[0], true
+}
+
+// beside reports whether a cut runs at least as far as another that faces it, so that both its ends can be measured from it.
+func (l line) beside(o line) bool {
+	f := l.facing()
+	a, b := l.ends()
+	c, d := o.ends()
+	return along(f, a) <= along(f, c) && along(f, b) >= along(f, d)
 }
 
 // legs takes what is kept along the two sides that a cut across a corner joins.
@@ -109,7 +115,7 @@ func (w *work) leg(p facing, end geom.Point, start bool) unit.Length {
 func (w *work) round(s *setting) {
 	mark := w.Tools.Mark
 	s.SawFrom, s.SawTo = s.From.Floor(mark), s.To.Floor(mark)
-	if low := min(s.From, s.To).Floor(mark); (s.From-s.To).Abs() < mark && max(s.From, s.To)-low <= s.least.Forgive {
+	if low := min(s.From, s.To).Floor(mark); s.gentle() && (s.From-s.To).Abs() < mark && max(s.From, s.To)-low <= s.least.Forgive {
 		s.SawFrom, s.SawTo = low, low
 	}
 	if c := w.Bond.Chips; c != nil && s.From == s.To {
@@ -121,13 +127,18 @@ func (w *work) round(s *setting) {
 	s.Leaves, s.Wide = s.least.Joint+off, off > s.least.Forgive
 }
 
-// run says from where to where a cut runs along the kept side. Where it ends at another cut, it ends at that cut as rounded.
-func (w *work) run(s setting, all []setting) [2]unit.Length {
+// run says from where to where a cut runs along the kept side; zero for one right across, which needs no telling, and for one across a corner,
+// whose ends are told by what is kept. A sloping cut is told by its true ends. A parallel one that ends at another cut ends there as rounded.
+func (w *work) run(s setting, all []setting) (out [2]unit.Length) {
 	a, b := s.ends()
 	f := s.facing()
-	out := [2]unit.Length{along(f, a), along(f, b)}
+	sloping := s.From != s.To
+	if w.corner(s.line) || !s.partial() && !(sloping && w.within(s.line)) {
+		return out
+	}
+	out = [2]unit.Length{along(f, a), along(f, b)}
 	for _, o := range all {
-		if g := o.facing(); g.upright() != f.upright() && o.From == o.To && o.Keep == w.sideName(g) {
+		if g := o.facing(); !sloping && g.upright() != f.upright() && o.From == o.To && o.Keep == w.sideName(g) {
 			if o.a == a || o.b == a {
 				out[0] = w.sawn(o)
 			}
@@ -137,6 +148,13 @@ func (w *work) run(s setting, all []setting) [2]unit.Length {
 		}
 	}
 	return out
+}
+
+// within reports whether a cut ends short of the tile's sides.
+func (w *work) within(l line) bool {
+	a, b := l.ends()
+	f := l.facing()
+	return along(f, a) != 0 || along(f, b) != w.length(f)
 }
 
 // sawn is where a rounded cut lies in the tile.
