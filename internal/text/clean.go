@@ -9,9 +9,24 @@ import (
 	"dryfit/internal/diag"
 )
 
+// source is the text as the YAML reader gets it, line for line. A tab of the indent has become two spaces, so that
+// columns behind it are one too far for each.
+type source struct {
+	lines []string
+	tabs  []int // in the indent of each line
+}
+
+// at gives the place that a line and column of the reader stand for in the file.
+func (s *source) at(path string, line, column int) diag.Place {
+	if line >= 1 && line <= len(s.tabs) {
+		column = max(1, column-s.tabs[line-1])
+	}
+	return diag.Place{Path: path, Line: line, Column: column}
+}
+
 // clean makes the text fit for the YAML reader, line for line: byte order mark off, bad bytes and control
-// characters to "?", tabs of the indent to spaces, each told once. It gives up only on a file that is too large.
-func clean(src []byte, found *diag.List) (lines []string, ok bool) {
+// characters to the replacement character, tabs of the indent to spaces, each told once. It gives up only on a file that is too large.
+func clean(src []byte, found *diag.List) (s *source, ok bool) {
 	if len(src) > MaxBytes {
 		found.Add(diag.Stop, "too-large", diag.Place{Line: 1, Column: 1},
 			"the file has {0} bytes; a room has at most {1}", "check that this is a room document", diag.N(len(src)), diag.N(MaxBytes))
@@ -23,18 +38,19 @@ func clean(src []byte, found *diag.List) (lines []string, ok bool) {
 		return nil, false
 	}
 	text := strings.ReplaceAll(strings.ReplaceAll(string(src), "\r\n", "\n"), "\r", "\n")
-	lines = strings.Split(text, "\n")
-	for i := range lines {
-		lines[i] = cleanLine(lines[i], i+1, found)
+	s = &source{lines: strings.Split(text, "\n")}
+	s.tabs = make([]int, len(s.lines))
+	for i, line := range s.lines {
+		s.lines[i], s.tabs[i] = cleanLine(line, i+1, found)
 	}
-	return lines, true
+	return s, true
 }
 
-func cleanLine(s string, line int, found *diag.List) string {
+func cleanLine(s string, line int, found *diag.List) (clean string, tabs int) {
 	if !utf8.ValidString(s) {
 		at := diag.Place{Line: line, Column: badColumn(s)}
 		found.Add(diag.Stop, "not-utf8", at, "a character that is not UTF-8", "save the file as UTF-8")
-		s = strings.ToValidUTF8(s, "?")
+		s = strings.ToValidUTF8(s, string(utf8.RuneError))
 	}
 	if i := strings.IndexFunc(s, control); i >= 0 {
 		at := diag.Place{Line: line, Column: utf8.RuneCountInString(s[:i]) + 1}
@@ -45,9 +61,9 @@ func cleanLine(s string, line int, found *diag.List) string {
 	if tab := strings.IndexByte(indent, '\t'); tab >= 0 && strings.TrimSpace(s) != "" {
 		at := diag.Place{Line: line, Column: tab + 1}
 		found.Add(diag.Stop, "tab", at, "a tab in the indent", "indent with spaces, two for each level")
-		s = strings.ReplaceAll(indent, "\t", "  ") + s[len(indent):]
+		return strings.ReplaceAll(indent, "\t", "  ") + s[len(indent):], strings.Count(indent, "\t")
 	}
-	return s
+	return s, 0
 }
 
 // control finds what the YAML reader refuses, and the three line breaks that it would count and we would not.
@@ -60,7 +76,7 @@ func control(r rune) bool {
 
 func visible(r rune) rune {
 	if control(r) {
-		return '?'
+		return utf8.RuneError
 	}
 	return r
 }

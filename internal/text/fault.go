@@ -11,12 +11,12 @@ import (
 
 // fault tells one syntax fault and takes its entry out of the lines. It reports whether there is anything left to
 // parse again.
-func fault(err error, lines []string, found *diag.List) bool {
-	at, message := locate(err, lines)
+func fault(err error, s *source, found *diag.List) bool {
+	at, message := locate(err, s.lines)
 	text, mend := "this is no YAML: {0}", "write `key: value`, two spaces of indent for each level, and close every bracket"
 	code := "syntax"
 	switch {
-	case quoteTrap(lines[at.Line-1]):
+	case quoteTrap(s.lines[at.Line-1]):
 		code, text = "quote-trap", "a value that starts with a quote mark ends at the next one, so the rest of the line can not be read"
 		mend = "write the length without quotes round it: 8' 2-3/8\" or 8 ft 2-3/8 in"
 	case strings.Contains(message, "mapping values are not allowed"):
@@ -24,8 +24,8 @@ func fault(err error, lines []string, found *diag.List) bool {
 	case strings.Contains(message, "cannot start any token"):
 		mend = "a value can not start with @, ` or %; put it in quotes"
 	}
-	found.Add(diag.Stop, code, at, text, mend, diag.T(message))
-	return takeOut(lines, at.Line-1)
+	found.Add(diag.Stop, code, s.at("", at.Line, at.Column), text, mend, diag.T(message))
+	return takeOut(s.lines, at.Line-1)
 }
 
 // locate gives the place of a fault. A bracket or a quote that is never closed is told where it opens.

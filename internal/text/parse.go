@@ -24,23 +24,23 @@ const (
 func Parse(src []byte) (*Node, diag.List) {
 	root := &Node{At: diag.Place{Line: 1, Column: 1}}
 	var found diag.List
-	lines, ok := clean(src, &found)
+	cleaned, ok := clean(src, &found)
 	if !ok {
 		return root, found
 	}
-	tree := load(lines, &found)
+	tree := load(cleaned, &found)
 	if tree == nil || len(tree.Content) == 0 {
 		return root, found
 	}
-	b := &builder{lines: lines, found: &found}
+	b := &builder{source: cleaned, found: &found}
 	return b.node(tree.Content[0], "", 0), found
 }
 
-// load parses the lines; at a fault it takes the faulty entry out and parses again, so that all faults are told.
-func load(lines []string, found *diag.List) *yaml.Node {
+// load parses the text; at a fault it takes the faulty entry out and parses again, so that all faults are told.
+func load(s *source, found *diag.List) *yaml.Node {
 	for range maxFaults {
 		var first yaml.Node
-		loader, err := yaml.NewLoader(bytes.NewReader([]byte(strings.Join(lines, "\n"))))
+		loader, err := yaml.NewLoader(bytes.NewReader([]byte(strings.Join(s.lines, "\n"))))
 		if err == nil {
 			err = loader.Load(&first)
 		}
@@ -48,9 +48,9 @@ func load(lines []string, found *diag.List) *yaml.Node {
 			return nil
 		}
 		if err == nil {
-			return second(loader, &first, lines, found)
+			return second(loader, &first, s.lines, found)
 		}
-		if !fault(err, lines, found) {
+		if !fault(err, s, found) {
 			return nil
 		}
 	}
@@ -76,7 +76,7 @@ func second(loader *yaml.Loader, first *yaml.Node, lines []string, found *diag.L
 }
 
 type builder struct {
-	lines []string
+	*source
 	found *diag.List
 	deep  bool
 }
@@ -86,7 +86,7 @@ func (b *builder) stop(code string, at diag.Place, text, mend string, v ...diag.
 }
 
 func (b *builder) node(y *yaml.Node, path string, depth int) *Node {
-	n := &Node{At: diag.Place{Path: path, Line: y.Line, Column: y.Column}}
+	n := &Node{At: b.at(path, y.Line, y.Column)}
 	if depth > MaxDepth {
 		if !b.deep {
 			b.stop("too-deep", n.At, "nested deeper than {0} levels", "a room needs fewer levels; check the indent", diag.N(MaxDepth))
@@ -155,7 +155,7 @@ func (b *builder) entries(y *yaml.Node, n *Node, path string, depth int) {
 	seen := map[string]int{}
 	for i := 0; i+1 < len(y.Content); i += 2 {
 		k := y.Content[i]
-		at := diag.Place{Path: Join(path, k.Value), Line: k.Line, Column: k.Column}
+		at := b.at(Join(path, k.Value), k.Line, k.Column)
 		b.plain(k, at)
 		if k.Kind != yaml.ScalarNode || k.Value == "" {
 			at.Path = path

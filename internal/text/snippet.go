@@ -19,6 +19,7 @@ func Snippet(src []byte, line, column int) string {
 	if line < 1 || line > len(lines) {
 		return ""
 	}
+	column = min(column, utf8.RuneCountInString(lines[line-1])+1)
 	first, last := max(line-1, 1), min(line+1, len(lines))
 	width := len(fmt.Sprint(last))
 	from := max(0, column-1-snippetWidth*3/4)
@@ -29,7 +30,7 @@ func Snippet(src []byte, line, column int) string {
 		}
 		fmt.Fprintln(&b, strings.TrimRight(fmt.Sprintf("%*d | %s", width, n, window(lines[n-1], from)), " "))
 		if n == line && column > 0 {
-			fmt.Fprintf(&b, "%*s | %s^\n", width, "", strings.Repeat(" ", min(column-1-from, utf8.RuneCountInString(lines[n-1]))))
+			fmt.Fprintf(&b, "%*s | %s^\n", width, "", strings.Repeat(" ", column-1-from))
 		}
 	}
 	return b.String()
