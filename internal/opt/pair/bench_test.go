@@ -1,9 +1,6 @@
 package pair
 
-import (
-	"fmt"
-	"testing"
-)
+import "testing"
 
 // sequence is a small fixed generator of numbers (Park and Miller, CACM 31,
 // 1988), so that a benchmark is the same everywhere.
@@ -85,7 +82,6 @@ func BenchmarkPack(b *testing.B) {
 			b.ReportMetric(float64(r.Blanks), "blanks")
 			b.ReportMetric(float64(r.Blanks-r.Lower), "gap")
 			b.ReportMetric(float64(r.Steps), "steps")
-			_ = fmt.Sprint
 		})
 	}
 }

@@ -87,6 +87,7 @@ func (b *brancher) known() bool {
 // moves lists what the patterns with kind k can take of what is left, heaviest
 // first, and tells whether any pattern can take three or more.
 func (b *brancher) moves(k int) (out []pattern, three bool) {
+	b.c.spend(len(b.list))
 	done := map[*bag]bool{}
 	for _, p := range b.list {
 		holds, n := b.reach(p, k)

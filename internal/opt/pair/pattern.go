@@ -29,8 +29,8 @@ func (p pattern) weight(units []int64) int64 {
 	return sum
 }
 
-// patterns holds every set of pieces that may share a blank and can take no
-// more piece of its last kind or a later one.
+// patterns holds the sets of pieces that may share a blank and can take no more
+// piece of their last kind or a later one.
 type patterns struct {
 	cover []pattern // a layout is known
 	bound []pattern // none is excluded
@@ -42,10 +42,25 @@ type patterns struct {
 // maxPatterns keeps the linear program small.
 const maxPatterns = 4000
 
-// enumerate lists the patterns until limit steps are spent.
-func (s *solver) enumerate(limit int) *patterns {
-	e := &enumeration{solver: s, used: make([]int, len(s.need)), limit: limit, list: &patterns{all: true}}
+// enumerate lists the patterns for half of what is left to spend. Where that or
+// maxPatterns does not hold them all, it begins again with half of the rest and
+// gives each kind its share, so that none is left out.
+func (s *solver) enumerate() *patterns {
+	list := s.listed(s.c.steps, s.c.steps+s.left()/2, 1)
+	if list.all {
+		return list
+	}
+	return s.listed(s.c.steps, s.c.steps+s.left()/2, len(s.need))
+}
+
+// listed enumerates within the limits, released in as many equal parts, one a
+// kind.
+func (s *solver) listed(start, limit, parts int) *patterns {
+	e := &enumeration{solver: s, used: make([]int, len(s.need)), list: &patterns{all: true}}
 	for k := range s.need {
+		part := min(k+1, parts)
+		e.steps, e.most = start+(limit-start)*part/parts, maxPatterns*part/parts
+		e.stop = false
 		e.extend(s.c.ones[k], k)
 	}
 	return e.list
@@ -53,16 +68,17 @@ func (s *solver) enumerate(limit int) *patterns {
 
 type enumeration struct {
 	*solver
-	used  []int
-	limit int
-	list  *patterns
+	used        []int
+	steps, most int // limits: of steps, of patterns
+	stop        bool
+	list        *patterns
 }
 
 // extend records b with all that can be added to it, from kind last on.
 func (e *enumeration) extend(b *bag, last int) {
 	e.used[last]++
 	anyMore, yesMore := false, false
-	for k := last; k < len(e.need) && e.list.all; k++ {
+	for k := last; k < len(e.need) && !e.stop; k++ {
 		more, v := e.tryAdd(b, k)
 		if v == no {
 			continue
@@ -80,7 +96,8 @@ func (e *enumeration) tryAdd(b *bag, k int) (*bag, verdict) {
 		return nil, no
 	}
 	more := e.c.grow(b, k)
-	if more == nil || e.c.steps >= e.limit || len(e.list.bound) >= maxPatterns {
+	e.stop = e.c.steps >= e.steps || len(e.list.bound) >= e.most
+	if more == nil || e.stop {
 		e.list.all = false
 		return nil, no
 	}

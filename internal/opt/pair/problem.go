@@ -67,7 +67,7 @@ type Result struct {
 	Lower      int         // no arrangement takes fewer blanks
 	Proof      string      // what gave Lower: see the Proof constants
 	Steps      int
-	Complete   bool  // false where the budget ended the search
+	Complete   bool  // false where the budget, or maxBag, ended the search early
 	Unfit      []int // pieces that no blank can yield; not counted in Blanks
 	Tight      []int // pieces that break LeastStrip even alone
 }

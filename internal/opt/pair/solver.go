@@ -93,7 +93,7 @@ func (s *solver) offerLaid(blanks [][]laid) {
 
 // search enumerates what can share a blank, bounds by it, and branches.
 func (s *solver) search() {
-	list := s.enumerate(s.c.steps + s.left()/2)
+	list := s.enumerate()
 	s.complete = list.all
 	if list.all && !list.three {
 		s.raise(len(s.pairUp(s.need)), ProofMatching)
