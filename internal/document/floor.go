@@ -42,7 +42,7 @@ var joist = either(
 		fact("depth", "the real depth", length(over), func(s *section) *Value[unit.Length] { return &s.d }).like("9-1/4"),
 	))
 
-const nominalPattern = `^[1-6]\s*[xX×]\s*(2|3|4|6|8|10|12|14|16)$`
+const nominalPattern = `^[12346]\s*[xX×]\s*(2|3|4|6|8|10|12|14|16)$`
 
 var nominal = regexp.MustCompile(nominalPattern)
 
@@ -55,7 +55,11 @@ func readNominal(r *reader, n *text.Node) (section, bool) {
 		r.stop("joist-unreadable", n.At, "{0} is no nominal size of lumber", "write 2x10, or {width: 1-1/2, depth: 9-1/4} with the real size", diag.T(short(typed)))
 		return section{}, false
 	}
-	return section{nominal: strings.NewReplacer(" ", "", "×", "x", "X", "x").Replace(typed)}, true
+	s := section{nominal: strings.NewReplacer(" ", "", "\t", "", "×", "x", "X", "x").Replace(typed)}
+	thick, wide, ok := dressed(s.nominal)
+	s.w = Value[unit.Length]{V: thick, Known: ok, At: n.At}
+	s.d = Value[unit.Length]{V: wide, Known: ok, At: n.At}
+	return s, ok
 }
 
 func readJoist(r *reader, f *Frame, n *text.Node) {

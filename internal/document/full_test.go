@@ -42,6 +42,7 @@ func TestFullDocument(t *testing.T) {
 		{"bare width is the bottom's", room.Walls[1].WidthBottom.V, in(96, 1)},
 		{"stud", room.Walls[0].Studs[2].Value, in(-1, 4)},
 		{"nominal", room.Floor.Frame.Nominal, "2x10"},
+		{"dressed depth", room.Floor.Frame.JoistD.V, in(37, 4)},
 		{"span", room.Floor.Frame.Span.V, in(144, 1)},
 		{"E = 1.6e6 x 6894.757293 Pa", room.Floor.Frame.Modulus.V, int64(11_031_611_669)},
 		{"50 psf = 50 x 47.88025898 Pa", room.Floor.Frame.Load.V, int64(2394)},

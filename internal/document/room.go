@@ -200,9 +200,9 @@ type Floor struct {
 type Frame struct {
 	At       diag.Place
 	Given    bool
-	JoistW   Value[unit.Length] // from `joist: {width: , depth: }`, as measured
+	JoistW   Value[unit.Length] // from `joist: 2x10` (dry dressed size) or `joist: {width: , depth: }`
 	JoistD   Value[unit.Length]
-	Nominal  string // from `joist: 2x10`, else ""; the dressed size is a published figure and not in the document
+	Nominal  string // "2x10", or "" where the real size is written
 	Spacing  Value[unit.Length]
 	Span     Value[unit.Length]
 	Modulus  Value[int64] // `modulus: 1.6e6 psi` or `11 GPa`, in pascals

@@ -3,6 +3,7 @@ package document
 import (
 	"bytes"
 	"encoding/json"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -68,7 +69,17 @@ func valid(t *testing.T, s *jsonschema.Schema, src []byte) error {
 func TestSchemaTakesWhatReads(t *testing.T) {
 	s := schema(t)
 	docs := map[string][]byte{"full": readFile(t, "testdata/full.yaml"), "starter in": Starter(unit.Inches, 4), "starter mm": Starter(unit.Millimetres, 6)}
+	demos, err := filepath.Glob("../demo/*.yaml")
+	if err != nil || len(demos) == 0 {
+		t.Fatal("no demo documents", err)
+	}
+	for _, f := range demos {
+		docs[f] = readFile(t, f)
+	}
 	for name, src := range docs {
+		if _, found := Read(name, src); found.Stops() {
+			t.Errorf("%s: %s", name, line(found[0]))
+		}
 		if err := valid(t, s, src); err != nil {
 			t.Errorf("%s: %v", name, err)
 		}
