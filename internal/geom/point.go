@@ -5,7 +5,8 @@
 // tolerance. Only constructions round (an intersection, a rotation), half up, each in one named function. Every
 // edge keeps a Label through clipping, so that a piece's edge still says whether it is a tile's factory side or
 // the wall, opening or zone that cut it. x runs to the right, y up; outer rings run counter-clockwise, holes
-// clockwise.
+// clockwise. Nothing here changes its operands, and results may share rings with them: write into no ring that another may
+// hold.
 package geom
 
 import "dryfit/internal/unit"
