@@ -53,7 +53,7 @@ func (w *work) snaps(s setting) bool {
 		full = w.l
 	}
 	kept, off := min(s.SawFrom, s.SawTo), full-max(s.SawFrom, s.SawTo)
-	return kept >= w.Tools.LeastStrip && off >= w.Tools.LeastStrip && !w.hex
+	return kept >= w.Tools.LeastStrip && off >= w.Tools.LeastStrip
 }
 
 // meets names what a cut meets: "corner A", "corner A, window sill".
