@@ -1,0 +1,190 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/plan"
+	"dryfit/internal/site"
+	"dryfit/internal/tiling"
+	"dryfit/internal/tiling/piece"
+	"dryfit/internal/unit"
+)
+
+// Fact is one thing that a person wants to know first.
+type Fact struct{ Question, Answer string }
+
+// Facts are the five that a person wants first. What is not known says so.
+func Facts(p plan.Plan) []Fact {
+	return []Fact{
+		{"Do the readings agree", Verdict(p)},
+		{"What stops work, and what is not checked", blockers(p)},
+		{"What to buy", purchases(p)},
+		{"The narrowest cut that is seen", narrowest(p)},
+		{"Where the first course goes", firstCourses(p)},
+	}
+}
+
+// Verdict says what the readings say of each other. Readings that agree are called that, never a true room.
+func Verdict(p plan.Plan) string {
+	v := p.Room.Survey
+	by := fine(p.Style).Format(v.Closing)
+	switch v.Verdict {
+	case site.Agree:
+		return "they agree with each other; the greatest closing error is " + by
+	case site.NoCheck:
+		return "nothing checks them: there are just enough; take one more diagonal"
+	case site.OneSuspect:
+		return "they disagree by " + by + "; " + suspects(v) + " is the likeliest to be wrong: take it again"
+	case site.CannotTell:
+		return "they disagree by " + by + " and cannot tell which is wrong: take " + suspects(v) + " again"
+	}
+	return "the readings do not fix the shape of the room; see the findings"
+}
+
+func suspects(v site.Survey) string {
+	var names []string
+	for _, i := range v.Suspects {
+		names = append(names, v.Readings[i].Name)
+	}
+	return list(names)
+}
+
+// list joins words as a sentence does: "a, b and c".
+func list(words []string) string {
+	if n := len(words); n > 1 {
+		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
+	}
+	return strings.Join(words, "")
+}
+
+func blockers(p plan.Plan) string {
+	stops, looks, unchecked, _ := Tally(p.Findings)
+	first := "nothing found stops work"
+	if stops > 0 {
+		first = fmt.Sprintf("%s work, first: %s", count(stops, "finding stops", "findings stop"), firstStop(p))
+	}
+	return fmt.Sprintf("%s; %s to look at; %s", first, count(looks, "thing", "things"), count(unchecked, "check could not be made", "checks could not be made"))
+}
+
+func firstStop(p plan.Plan) string {
+	for _, f := range p.Findings {
+		if f.Class == diag.Stop {
+			return f.Say(p.Style)
+		}
+	}
+	return ""
+}
+
+func count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
+func purchases(p plan.Plan) string {
+	var out []string
+	for _, g := range p.Tiling.Goods {
+		s := fmt.Sprintf("%s: %s", GoodName(p, g), count(g.Buy, "tile", "tiles"))
+		if g.PerBox > 0 {
+			s += fmt.Sprintf(" in %s of %d", count(g.Boxes, "box", "boxes"), g.PerBox)
+		}
+		out = append(out, s)
+	}
+	if len(out) == 0 {
+		return "not known: no face is laid out"
+	}
+	return strings.Join(out, "; ")
+}
+
+// seen is a cut piece and what is seen of it.
+type seen struct {
+	face  string
+	piece piece.Piece
+}
+
+func narrowest(p plan.Plan) string {
+	var best *seen
+	for _, f := range p.Tiling.Faces {
+		for _, z := range f.Fields {
+			for _, c := range z.Chosen().Pieces {
+				if c.Cut.Visible > 0 && (best == nil || c.Cut.Visible < best.piece.Cut.Visible) {
+					best = &seen{f.Name, c}
+				}
+			}
+		}
+	}
+	if best == nil {
+		return "no tile is cut"
+	}
+	return fmt.Sprintf("%s, piece %s on %s%s", p.Style.Format(best.piece.Cut.Visible), best.piece.Address, best.face, meeting(best.piece.Cut))
+}
+
+// meeting names what the cuts of a piece meet.
+func meeting(c piece.Cut) string {
+	var names []string
+	for _, s := range c.Steps {
+		names = append(names, s.Edge)
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return ", at " + list(unique(names))
+}
+
+func unique(words []string) []string {
+	var out []string
+	seen := map[string]bool{}
+	for _, w := range words {
+		if !seen[w] {
+			out = append(out, w)
+		}
+		seen[w] = true
+	}
+	return out
+}
+
+func firstCourses(p plan.Plan) string {
+	var out []string
+	for _, f := range p.Tiling.Faces {
+		if f.Ledger != nil {
+			out = append(out, f.Name+": "+LedgerWords(p.Style, *f.Ledger))
+		}
+	}
+	if len(out) == 0 {
+		return "no wall has straight courses that start from the floor"
+	}
+	return strings.Join(out, "; ")
+}
+
+// LedgerWords says where the line of the first course is, from both datums.
+func LedgerWords(s unit.Style, l tiling.Ledger) string {
+	words := "top of the first course " + FromLevel(s, l.Y) + ", " + s.Format(l.AboveFloor) + " above the lowest finished floor along it"
+	if l.CutHigh.Round(s.Mark) != l.CutLow.Round(s.Mark) {
+		return words + "; its tiles " + s.Bare(l.CutHigh) + " to " + s.Format(l.CutLow) + " high"
+	}
+	return words
+}
+
+// FromLevel says where a height is from the level line.
+func FromLevel(s unit.Style, y unit.Length) string {
+	switch {
+	case y.Round(s.Mark) == 0:
+		return "at the level line"
+	case y > 0:
+		return s.Format(y) + " above the level line"
+	}
+	return s.Format(-y) + " below the level line"
+}
+
+// GoodName names a good, with its size where the tile comes in several.
+func GoodName(p plan.Plan, g tiling.Good) string {
+	for _, t := range p.Document.Tiles {
+		if t.Name == g.Tile && g.Size < len(t.Set) {
+			return g.Tile + ", " + t.Set[g.Size].Name
+		}
+	}
+	return g.Tile
+}

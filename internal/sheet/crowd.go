@@ -1,0 +1,91 @@
+package sheet
+
+import (
+	"cmp"
+	"slices"
+
+	"dryfit/internal/draw"
+	"dryfit/internal/draw/parts"
+	"dryfit/internal/typeset"
+)
+
+// crowd keeps words of a drawing apart: what has its place keeps it, what comes later goes where there is room.
+type crowd struct {
+	within draw.Box
+	taken  []draw.Box
+}
+
+const apart draw.Um = 400 // between two words
+
+func (c *crowd) free(b draw.Box) bool {
+	if !c.within.Holds(b) {
+		return false
+	}
+	wide := b.Inset(-apart)
+	return !slices.ContainsFunc(c.taken, wide.Meets)
+}
+
+func (c *crowd) take(b draw.Box) { c.taken = append(c.taken, b) }
+
+// takeTexts takes the places of all texts among the items.
+func (c *crowd) takeTexts(items []draw.Item) {
+	for _, p := range typeset.Placements(draw.Page{Items: items}) {
+		c.take(p.Box)
+	}
+}
+
+// label sets a text at the first of the places that is free. False where none is.
+func (c *crowd) label(l parts.Label, at ...draw.XY) ([]draw.Item, bool) {
+	for _, l.At = range at {
+		if b := l.Box(); c.free(b) {
+			c.take(b)
+			return l.Items(), true
+		}
+	}
+	return nil, false
+}
+
+// leader sets a note that leads to a point, as near to it as there is room; cost adds to a place's distance what speaks
+// against it. False where there is no room within reach.
+func (c *crowd) leader(tip draw.XY, lines []string, cost func(draw.Box) draw.Um) ([]draw.Item, bool) {
+	best, least := parts.Leader{}, draw.Um(-1)
+	for _, knee := range around(tip) {
+		l := parts.Leader{Tip: tip, Knee: knee, Lines: lines}
+		if b := l.Box(); c.free(b.Inset(-300)) {
+			far := abs(knee.X-tip.X) + abs(knee.Y-tip.Y) + cost(b)
+			if least < 0 || far < least {
+				best, least = l, far
+			}
+		}
+	}
+	if least < 0 {
+		return nil, false
+	}
+	c.take(best.Box().Inset(-300))
+	back := draw.Rect(best.Box().Inset(-200), draw.Pen{}, draw.Fill{On: true, Color: draw.White})
+	return append([]draw.Item{back}, best.Items()...), true
+}
+
+// around lists places about a point, nearest first.
+func around(tip draw.XY) []draw.XY {
+	const step, far = 1_500, 45 * draw.MM
+	var out []draw.XY
+	for dx := -far; dx <= far; dx += step {
+		for dy := -far; dy <= far; dy += step {
+			if abs(dx)+abs(dy) >= 3*draw.MM && abs(dx) >= step {
+				out = append(out, tip.Plus(draw.At(dx, dy)))
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b draw.XY) int { return cmp.Compare(dist(a, tip), dist(b, tip)) })
+	return out
+}
+
+func dist(a, b draw.XY) draw.Um { return abs(a.X-b.X) + abs(a.Y-b.Y) }
+
+func abs(v draw.Um) draw.Um {
+	if v < 0 {
+		return -v
+	}
+	return v
+}

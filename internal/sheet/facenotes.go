@@ -1,0 +1,200 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/draw"
+	"dryfit/internal/draw/parts"
+	"dryfit/internal/report"
+	"dryfit/internal/site"
+	"dryfit/internal/tiling"
+	"dryfit/internal/unit"
+)
+
+// drill is the diameter on the drawing of a hole.
+func (w *wall) drill(hole string, given unit.Length) unit.Length {
+	return report.DrillOf(w.face, hole, given)
+}
+
+// faceNotes says in words what belongs to a face: how to read it, how to start, its tile, edges, holes, layouts.
+func (w *wall) faceNotes(f *flow, d *facade) {
+	f.notes("", w.howToRead(d)...)
+	for _, z := range w.face.Fields {
+		f.notes(capital(z.Name), w.fieldNotes(z)...)
+	}
+	f.notes("On this face", w.remarks()...)
+	f.key(w.legend())
+	f.table(report.Holes(w.p, w.site, w.face), 0)
+	f.table(report.Buried(w.p, w.site), 0)
+	f.table(report.Edges(w.p, w.site), 0)
+	for _, z := range w.face.Fields {
+		f.table(report.Layouts(w.p, z), 0)
+	}
+	f.notes("Assumed here", w.assumed()...)
+	f.notes("Not checked here", w.unchecked()...)
+}
+
+func (w *wall) howToRead(d *facade) []string {
+	_, across, up := report.Datum(w.p, w.site)
+	out := []string{fmt.Sprintf("Running dimensions: across %s; up %s.", across, up)}
+	if rows := report.Columns(d.main()); len(rows) > 1 {
+		out = append(out, fmt.Sprintf("Below the drawing: %s; above it: %s. All are on the gauge-rod sheet.", rows[0].Which, rows[1].Which))
+	}
+	if w.face.Ledger != nil {
+		out = append(out, capital(report.LedgerWords(w.p.Style, *w.face.Ledger))+". Fix the ledger there and set upward from it; what is under it comes last.")
+	}
+	if len(d.small) > 0 {
+		out = append(out, fmt.Sprintf("%d pieces are too small here for their numbers: the part sheets that follow show them.", len(d.small)))
+	}
+	return out
+}
+
+// fieldNotes says what a field is made of, where it begins, and what speaks for and against its layout.
+func (w *wall) fieldNotes(z tiling.Field) []string {
+	s, c := w.p.Style, z.Chosen()
+	out := []string{fmt.Sprintf("%s %s, %s, joint %s: %d set whole, %d cut; the cuts take %d tiles, no way needs fewer than %d.",
+		z.Tile, sizes(s, z), z.Bond, s.Format(z.Joint), c.Whole, c.CutCount, c.Tiles, c.TilesLeast)}
+	if len(z.Layouts) == 0 {
+		return []string{"No layout was found for it; see the findings."}
+	}
+	at, across, up := report.Datum(w.p, w.site)
+	out = append(out, fmt.Sprintf("A joint crossing lies %s %s and %s %s.", s.Format(c.Origin.X-at.X), across, s.Format(c.Origin.Y-at.Y), up))
+	if z.Held {
+		out = append(out, "The layout is held where you pinned it.")
+	}
+	for _, x := range []struct{ head, words string }{{"For it: ", c.Why.Say(s)}, {"Against it: ", c.WhyNot.Say(s)}, {"Search: ", z.Searched.Say(s)}} {
+		if x.words != "" {
+			out = append(out, x.head+x.words+".")
+		}
+	}
+	return out
+}
+
+func sizes(s unit.Style, z tiling.Field) string {
+	var out []string
+	for _, x := range z.Sizes {
+		out = append(out, s.Bare(x.Length)+" × "+s.Bare(x.Width))
+	}
+	return strings.Join(out, " and ")
+}
+
+// remarks are bed, flatness, shims and the floor's structure.
+func (w *wall) remarks() []string {
+	s := w.p.Style
+	out := []string{fmt.Sprintf("Board %s, bed %s, tile %s thick.", s.Format(w.site.BoardThick), s.Format(w.site.BedThick), s.Format(w.site.TileThick))}
+	if w.site.BedMost > 0 {
+		out = append(out, fmt.Sprintf("Bed from %s to %s over the face.", s.Format(w.site.BedLeast), s.Format(w.site.BedMost)))
+	}
+	out = append(out, flatness(s, w.site.Flat))
+	for _, x := range w.site.Shims {
+		out = append(out, shim(s, x))
+	}
+	if w.site.Kind == site.FloorFace {
+		out = append(out, w.frame())
+	}
+	return out
+}
+
+func flatness(s unit.Style, f site.Flatness) string {
+	switch {
+	case !f.Checked:
+		return "Flatness: not checked, no straightedge reading."
+	case f.Over > 0:
+		return fmt.Sprintf("Flatness: %s more than %s allows; about %d ml of filler makes it right.", s.Format(f.Over), f.Rule, int64(f.Fill)/1000)
+	}
+	return "Flatness: within " + f.Rule + " where it was read."
+}
+
+func shim(s unit.Style, x site.Shim) string {
+	switch {
+	case x.By > 0:
+		return fmt.Sprintf("Stud at %s: shim %s.", s.Format(x.X), s.Format(x.By))
+	case x.By < 0:
+		return fmt.Sprintf("Stud at %s: plane off %s.", s.Format(x.X), s.Format(-x.By))
+	}
+	return fmt.Sprintf("Stud at %s: as it is.", s.Format(x.X))
+}
+
+// frame is the line about the structure under a floor.
+func (w *wall) frame() string {
+	f := w.p.Room.Frame
+	if !f.Checked {
+		return "Floor structure: not checked. A licensed engineer decides whether it is stiff enough for tile or stone."
+	}
+	verdict := "is stiff enough by that number"
+	if f.Ratio < f.Need {
+		verdict = "is NOT stiff enough"
+	}
+	return fmt.Sprintf("Floor structure: L/%d where this tile needs L/%d; it %s. A licensed engineer decides.", f.Ratio, f.Need, verdict)
+}
+
+func (w *wall) legend() parts.Key {
+	k := parts.Key{Title: "Key", Entries: []parts.Entry{
+		{Pen: draw.Line(draw.Narrow), Text: "whole tile with its number (course-column)"},
+		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Diagonal}, Text: "cut tile"},
+	}}
+	line := func(is bool, p draw.Pen, text string) {
+		if is {
+			k.Entries = append(k.Entries, parts.Entry{Pen: p, Line: true, Text: text})
+		}
+	}
+	line(len(w.face.Movement) > 0, softPen, "soft (movement) joint: no grout")
+	line(w.site.Kind == site.WallFace, levelPen, "level line")
+	line(w.site.Kind == site.WallFace && w.p.Room.FinishedKnown, floorPen, "finished floor")
+	line(w.face.Ledger != nil, ledgerPen, "ledger: top of the first course")
+	line(len(w.site.Lines) > 0, centerPen, "center line")
+	line(len(w.site.Buried) > 0, draw.Pen{Width: draw.Normal, Color: draw.Vermilion, Dash: draw.Dotted}, "recorded in the wall (W)")
+	return k
+}
+
+// about says whether a document path speaks of this face, its goods or what is in it.
+func (w *wall) about(path string) bool {
+	keys := strings.Split(path, " > ")
+	for _, z := range w.face.Fields {
+		if has(keys, z.Tile) {
+			return true
+		}
+	}
+	for _, h := range w.site.Holes {
+		if has(keys, h.Name) {
+			return true
+		}
+	}
+	for _, o := range w.site.Openings {
+		if has(keys, o.Name) {
+			return true
+		}
+	}
+	return has(keys, w.face.Name) || strings.Contains(path, "> "+w.face.Name)
+}
+
+func has(keys []string, name string) bool {
+	for _, k := range keys {
+		if k == name {
+			return true
+		}
+	}
+	return false
+}
+
+func (w *wall) assumed() []string {
+	var out []string
+	for _, a := range w.p.Assumed {
+		if w.about(a.At.Path) {
+			out = append(out, a.Say(w.p.Style)+" ("+a.Source+").")
+		}
+	}
+	return out
+}
+
+func (w *wall) unchecked() []string {
+	var out []string
+	for _, f := range w.p.Findings {
+		if f.Class == diag.Unchecked && w.about(f.At.Path) {
+			out = append(out, f.Say(w.p.Style)+".")
+		}
+	}
+	return out
+}

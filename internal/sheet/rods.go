@@ -1,0 +1,40 @@
+package sheet
+
+import (
+	"dryfit/internal/report"
+	"dryfit/internal/tiling"
+)
+
+// rods are the gauge rods (story poles) of a face: where each course and column begins and ends, to be marked on a
+// batten in one go from its datum.
+func (w *wall) rods() {
+	if !w.hasRods() {
+		return
+	}
+	f := w.writer(leaf{title: w.name, detail: "Gauge rods: courses and columns", paper: w.paper.Paper})
+	f.notes("", "Mark all positions from the datum and none from the mark before: then no error grows. Each is rounded to the tape by itself; "+
+		"the differences are of the rounded positions, so they add up.", "Check the rod against the wall at both ends before the first tile is set.")
+	for _, z := range w.face.Fields {
+		if len(report.Courses(z)) > 0 {
+			f.table(report.CourseRod(w.p, w.site, z), 0)
+		}
+		for _, r := range report.Columns(z) {
+			t := report.ColumnRod(w.p, w.site, r)
+			if len(w.face.Fields) > 1 {
+				t.Title += ", " + z.Name
+			}
+			f.table(t, 0)
+		}
+	}
+}
+
+func (w *wall) hasRods() bool {
+	for _, z := range w.face.Fields {
+		if hasRuns(z) {
+			return true
+		}
+	}
+	return false
+}
+
+func hasRuns(z tiling.Field) bool { return len(report.Courses(z)) > 0 || len(report.Columns(z)) > 0 }

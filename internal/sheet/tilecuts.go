@@ -1,0 +1,136 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"dryfit/internal/draw"
+	"dryfit/internal/draw/parts"
+	"dryfit/internal/geom"
+	"dryfit/internal/report"
+	"dryfit/internal/tiling"
+	"dryfit/internal/tiling/piece"
+	"dryfit/internal/typeset"
+)
+
+// Cells of the cutting plan: how wide a tile is drawn, and what is kept round it.
+const (
+	cutWide = 52 * draw.MM
+	cutHigh = 32 * draw.MM
+	cutGap  = 5 * draw.MM
+)
+
+// tilesOf draws each tile that is cut up with the pieces that come out of it, hatched where it is waste.
+func (f *flow) tilesOf(g tiling.Good) {
+	size, ok := f.sizeOf(g)
+	if !ok {
+		return
+	}
+	pieces := f.byName()
+	v := view{n: largest(size.Length, size.Width, draw.Span(0, 0, cutWide, cutHigh))}
+	f.leaf.scale, f.now.scale = v.words(), v.words()
+	f.paragraph("Hatched is waste. Every tile lies as it is sold; pieces of one tile are a blade's width apart. Names stand in the order left to right, from below.", parts.Small, false)
+	wide := max(v.um(size.Length), 38*draw.MM) + cutGap
+	cols := max(1, int((f.room.W()+cutGap)/wide))
+	for _, row := range rowsOf(report.ByTile(g), cols) {
+		f.cutRow(row, v, size, pieces, wide)
+	}
+}
+
+func rowsOf(all [][]tiling.Source, cols int) [][][]tiling.Source {
+	var out [][][]tiling.Source
+	for len(all) > cols {
+		out, all = append(out, all[:cols]), all[cols:]
+	}
+	return append(out, all)
+}
+
+// cutRow draws tiles side by side with their captions.
+func (f *flow) cutRow(row [][]tiling.Source, v view, size tiling.Size, pieces map[string]piece.Piece, wide draw.Um) {
+	captions := make([][]string, len(row))
+	high := draw.Um(0)
+	for i, s := range row {
+		captions[i] = typeset.Wrap(caption(s), parts.Small, false, wide-cutGap)
+		high = max(high, draw.Um(len(captions[i]))*typeset.Leading(parts.Small))
+	}
+	tall := v.um(size.Width)
+	f.need(tall + high + cutGap)
+	for i, s := range row {
+		v.at = draw.At(f.room.Lo.X+draw.Um(i)*wide, f.room.Hi.Y-tall)
+		f.now.add(draw.Group{Class: "tile", ID: fmt.Sprintf("tile %s %d", f.now.detail, s[0].Tile), Items: tileItems(s, v, size, pieces)})
+		for k, line := range captions[i] {
+			f.now.add(draw.Text{Class: "caption", At: draw.At(v.at.X, v.at.Y-parts.Small-1000-draw.Um(k)*typeset.Leading(parts.Small)), Size: parts.Small, Body: line})
+		}
+	}
+	f.room.Hi.Y -= tall + high + cutGap
+}
+
+func caption(s []tiling.Source) string {
+	var names []string
+	for _, x := range s {
+		names = append(names, x.Piece)
+	}
+	return fmt.Sprintf("%d: %s", s[0].Tile, strings.Join(names, ", "))
+}
+
+// tileItems draws one tile, waste hatched, and its pieces white upon it.
+func tileItems(s []tiling.Source, v view, size tiling.Size, pieces map[string]piece.Piece) []draw.Item {
+	whole := draw.Rect(v.box(geom.Rect{Max: geom.Point{X: size.Length, Y: size.Width}}), draw.Line(draw.Normal), draw.Fill{Hatch: draw.Diagonal})
+	out := []draw.Item{whole}
+	c := crowd{within: draw.Box{Lo: v.at, Hi: v.at.Plus(draw.At(v.um(size.Length), v.um(size.Width)))}}
+	for _, x := range s {
+		p, ok := pieces[x.Piece]
+		if !ok {
+			continue
+		}
+		rings := v.rings(lying(p.InTile, x))
+		out = append(out, draw.Path{Class: "piece", Title: x.Piece, Rings: rings, Closed: true, Pen: draw.Line(draw.Narrow), Fill: draw.Fill{On: true, Color: draw.White}})
+		out = append(out, nameIn(&c, rings, x.Piece)...)
+	}
+	return out
+}
+
+// nameIn writes a name into an outline where it has room; the caption has it in any case.
+func nameIn(c *crowd, rings [][]draw.XY, name string) []draw.Item {
+	l := parts.Label{Body: name, Clear: true, Class: "number"}
+	for _, l.Turn = range []int{0, 90} {
+		for _, l.At = range spots(draw.Path{Rings: rings}.Reach()) {
+			if b := l.Box(); within(rings, b) && c.free(b) {
+				c.take(b)
+				return l.Items()
+			}
+		}
+	}
+	return nil
+}
+
+// lying is a piece's outline where it lies in the tile that it is cut from.
+func lying(g geom.Region, s tiling.Source) geom.Region {
+	turned := geom.Turn(s.Turn).Region(g)
+	return turned.Move(s.At.Sub(turned.Bounds().Min))
+}
+
+// sizeOf finds the real size of a good where it is laid.
+func (b *book) sizeOf(g tiling.Good) (tiling.Size, bool) {
+	for _, f := range b.p.Tiling.Faces {
+		for _, z := range f.Fields {
+			if z.Tile == g.Tile && g.Size < len(z.Sizes) {
+				return z.Sizes[g.Size], true
+			}
+		}
+	}
+	return tiling.Size{}, false
+}
+
+// byName finds pieces by face mark and address.
+func (b *book) byName() map[string]piece.Piece {
+	out := map[string]piece.Piece{}
+	for _, f := range b.p.Tiling.Faces {
+		for _, z := range f.Fields {
+			for _, p := range z.Chosen().Pieces {
+				out[f.Mark+" "+p.Address] = p
+			}
+		}
+	}
+	return out
+}
