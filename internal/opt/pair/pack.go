@@ -13,16 +13,21 @@ func Pack(p Problem) Result {
 	s := newSolver(c, p.Budget)
 	s.solve()
 
+	return s.written(p, unfit, tight)
+}
+
+// written is the best answer, with the pieces that share no blank.
+func (s *solver) written(p Problem, unfit []int, tight []kind) Result {
 	w := newWriter(p, unfit)
 	for i, l := range s.layouts() {
-		w.blank(i, c.kinds, l)
+		w.blank(i, s.c.kinds, l)
 	}
 	for _, k := range tight {
 		w.alone(k)
 	}
 	r := w.result
 	r.Lower, r.Proof = s.lower+len(r.Tight), s.proof
-	r.Steps, r.Complete = c.steps, s.complete
+	r.Steps, r.Complete = s.c.steps, s.complete
 	return r
 }
 

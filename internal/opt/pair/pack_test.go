@@ -55,7 +55,7 @@ func countable(p Problem) Problem {
 
 func TestPackAgainstBruteForce(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := countable(drawProblem(t, 6, false))
+		p := countable(drawProblem(t, 7, false))
 		r := Pack(p)
 		if err := check(p, r); err != nil {
 			t.Fatalf("%v: %+v", err, p)

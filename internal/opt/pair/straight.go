@@ -91,9 +91,21 @@ func (c *cutter) spread(opts []option, f Side, o option) []option {
 func (c *cutter) twoStraight(k, l int) bool {
 	a, b := c.ones[k], c.ones[l]
 	for _, cut := range []Side{Left, Bottom} {
-		if len(c.join(nil, allSides, cut, a, b)) > 0 ||
-			len(c.join(nil, allSides, cut, b, a)) > 0 {
+		if c.joins(cut, a, b) || c.joins(cut, b, a) {
 			return true
+		}
+	}
+	return false
+}
+
+// joins tells whether the blank is cut in two with a on the low side.
+func (c *cutter) joins(cut Side, a, b *bag) bool {
+	o := option{cut: cut}
+	for _, s := range c.options(a, allSides&^cut.turned(2)) {
+		for _, t := range c.options(b, allSides&^cut) {
+			if c.meet(&o, allSides, s, t) {
+				return true
+			}
 		}
 	}
 	return false
