@@ -35,12 +35,16 @@ func (m *maker) blank(g good, size int) blank {
 // defaultKerf is a wet saw's blade with its wander (common practice).
 const defaultKerf = unit.Inch / 16
 
-// pack finds the fewest blanks for the cut pieces of one size. A hexagon yields one piece: its bound is by area.
-func (b blank) pack(pieces []piece.Piece) pair.Result {
+// judging is the budget of steps while layouts are compared; the plan itself takes the packing's own budget.
+const judging = 3000
+
+// pack finds the fewest blanks for the cut pieces of one size, within a budget of steps (0: the packing's own). A
+// hexagon yields one piece: its bound is by area.
+func (b blank) pack(pieces []piece.Piece, budget int) pair.Result {
 	if b.hex {
 		return b.onePiece(pieces)
 	}
-	p := pair.Problem{W: int64(b.size.Length), H: int64(b.size.Width), Kerf: int64(b.kerf), LeastStrip: int64(b.leastStrip)}
+	p := pair.Problem{W: int64(b.size.Length), H: int64(b.size.Width), Kerf: int64(b.kerf), LeastStrip: int64(b.leastStrip), Budget: budget}
 	for _, c := range pieces {
 		p.Pieces = append(p.Pieces, b.piece(c))
 	}
@@ -145,7 +149,7 @@ func (m *maker) count(g good, pieces []piece.Piece) count {
 	}
 	for size, cut := range bySize {
 		if len(cut) > 0 {
-			r := m.blank(g, size).pack(cut)
+			r := m.blank(g, size).pack(cut, judging)
 			c.tiles, c.least = c.tiles+r.Blanks, c.least+r.Lower
 		}
 	}
