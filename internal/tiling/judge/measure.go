@@ -1,25 +1,48 @@
 // Package judge measures a layout as a tile setter does. A measure is a number to be made large or small; a
 // list of measures in order of importance compares two layouts, first difference decides.
 //
-// Lengths are floored to a tape mark before they are compared, so that no layout wins by a hair that nobody can
-// see.
+// Lengths are floored to the mark that is set out by before they are compared, so that no layout wins by a hair that
+// nobody can see. What is cut by less than a mark is no cut: the joint takes it up.
 package judge
 
 import "dryfit/internal/unit"
 
 // Name is a measure's name in the document and on sheets.
+//
+// The first seven are exact where all joints run along the face's axes: for a given place of the courses each is a
+// function of the offset along them, and one of the offset across, joined by the worse of the two or by their sum, so
+// that every markable offset can be judged. The last two need every piece and are compared among finalists only.
 type Name string
 
 const (
-	NarrowestCut  Name = "narrowest cut"         // visible width of the narrowest cut piece; larger is better; weighted edges first
-	SliverPlaces  Name = "slivers in sight"      // weighted count of cuts under the sliver limit; smaller is better
-	Balance       Name = "balance"               // how far the center line is from an axis about which the courses mirror each other: for a stack, a joint or a tile center
-	SightLines    Name = "sight lines"           // how far courses end from the lines the eye follows; smaller is better
-	OpeningJoints Name = "joints at openings"    // edges of openings that fall on a joint or leave a wide piece
-	HolesClear    Name = "holes clear of joints" // least distance from a hole's rim to a joint; larger is better
-	Necks         Name = "narrowest neck"        // least width left in an L or U piece; larger is better
-	CutCount      Name = "number of cuts"        // smaller is better
-	TilesToBuy    Name = "tiles to buy"          // smaller is better; judged on finalists only
+	// NarrowestCut is a length, larger is better: the least that shows of a tile beside any edge that cuts it, measured
+	// along the course beside upright edges and across it beside level ones, from the edge to the tile's factory side,
+	// or to the edge opposite if that comes first. What the next face's tile covers is taken off. An edge that leans is
+	// measured at its worst place; where it runs over a joint, something runs out to nothing and shows 0. An edge that
+	// leans by more than half a tile, or is shorter than the joint, is not judged.
+	NarrowestCut Name = "narrowest cut"
+	// SliverPlaces is a count, smaller is better: cuts that show less than the sliver limit, each times the weight of
+	// its edge: one for each course beside an upright edge, and as many as there are tiles along a level one.
+	SliverPlaces Name = "slivers in sight"
+	// Balance is a length, smaller is better: how far the center line is from the nearest axis about which the courses
+	// mirror each other, so that the cuts left and right are alike taken over all courses. In a stack these are the
+	// tiles' centers and the joints; in a running bond of 1/2 the quarter points too.
+	Balance Name = "balance"
+	// SightLines is a length, smaller is better: how far each line that the eye follows is from the nearest joint
+	// between courses, added up.
+	SightLines Name = "sight lines"
+	// OpeningJoints is a length, smaller is better: what is cut off the tiles beside openings, the most along each side,
+	// added up over the sides. A side on a joint adds nothing, one that leaves a wide piece little, a sliver nearly a tile.
+	OpeningJoints Name = "joints at openings"
+	// HolesClear is a length, larger is better: the least distance from any hole's rim to a joint; negative where a
+	// joint runs through the hole.
+	HolesClear Name = "holes clear of joints"
+	// CutCount is a count, smaller is better: tiles that are cut by an edge, each once. Round holes are no cuts.
+	CutCount Name = "number of cuts"
+	// Necks is a length, larger is better: the least width left in any L or U piece.
+	Necks Name = "narrowest neck"
+	// TilesToBuy is a count, smaller is better: whole tiles that the pieces are cut from.
+	TilesToBuy Name = "tiles to buy"
 )
 
 // Measure is one judged number.

@@ -29,7 +29,7 @@ func randomRoom(rng *rand.Rand) string {
 		fmt.Fprintf(&b, " | hole %d %d %d", rng.IntN(w), rng.IntN(h), 10+rng.IntN(60))
 	}
 	bonds := []string{"stack", "running 1/2", "running 1/3", "running 1/4", "vertical running 1/2", "vertical stack", "vertical running 1/3"}
-	fmt.Fprintf(&b, " | tile %d %d %d | %s", 80+rng.IntN(220), 80+rng.IntN(220), rng.IntN(6), bonds[rng.IntN(len(bonds))])
+	fmt.Fprintf(&b, " | tile %d %d %d | %s", 90+rng.IntN(210), 90+rng.IntN(210), rng.IntN(6), bonds[rng.IntN(len(bonds))])
 	fmt.Fprintf(&b, " | mark %d | sight %d | hidden left %d | hidden ceiling %d | weight right %d", 10+rng.IntN(12),
 		rng.IntN(h), rng.IntN(25), rng.IntN(25), rng.IntN(4))
 	if rng.IntN(2) == 0 {
@@ -61,7 +61,7 @@ func TestBestAgainstBruteForce(t *testing.T) {
 	for n := range rooms {
 		line := randomRoom(rng)
 		in := read(t, line)
-		in.Mark = max(in.Mark, max(in.Bond.Pitch.X, in.Bond.Pitch.Y).Ceil(unit.Millimetre)/12)
+		in.Mark = max(in.Mark, max(in.Bond.Pitch.X, in.Bond.Pitch.Y).Ceil(unit.Millimetre)/14)
 		in.Zero = geom.Point{X: unit.Length(rng.IntN(9)) * unit.Millimetre}
 		compare(t, line, &in)
 		if t.Failed() {

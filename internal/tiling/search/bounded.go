@@ -9,13 +9,24 @@ import (
 	"dryfit/internal/unit"
 )
 
-// coarse is into how many parts each lattice vector is divided at first, and deepened is how many of the best places
-// are then refined, by halves down to the mark. Together they bound the number of layouts judged: coarse² +
-// deepened · 8 · log2(step/mark), doubled at most where a place moves on.
+// A bounded search divides each lattice vector into most parts at first, or fewer, down to least, where a face has so
+// many tiles along its edges that budget looks at a tile would not do; deepened is how many of the best places are then
+// refined, by halves down to the mark.
 const (
-	coarse   = 8
+	most     = 8
+	least    = 4
+	budget   = 60_000
 	deepened = 3
 )
+
+// parts is into how many parts each lattice vector is divided.
+func (c *climber) parts() int {
+	n := most
+	for n > least && n*n*len(c.census.stretch) > budget {
+		n--
+	}
+	return n
+}
 
 // climber looks for the best layouts of a bond whose measures do not part into two directions.
 type climber struct {
@@ -55,21 +66,20 @@ func (c *climber) cost(o geom.Point) costs {
 
 // grid judges the coarse grid; step is its widest spacing, rounded up to marks.
 func (c *climber) grid() (out []found, step unit.Length) {
-	b := &c.in.Bond
-	for j := range coarse {
-		for i := range coarse {
+	b, n := &c.in.Bond, c.parts()
+	share := func(l unit.Length, i int) unit.Length { return l.MulDiv(int64(i), int64(n)) }
+	for j := range n {
+		for i := range n {
 			at := geom.Point{X: share(b.U.X, i) + share(b.V.X, j), Y: share(b.U.Y, i) + share(b.V.Y, j)}
 			o := c.in.Zero.Add(geom.Point{X: at.X.Round(c.in.Mark), Y: at.Y.Round(c.in.Mark)})
 			out = append(out, found{o, c.cost(o)})
 		}
 	}
 	for _, v := range []geom.Point{b.U, b.V} {
-		step = max(step, v.X.Abs()/coarse, v.Y.Abs()/coarse)
+		step = max(step, v.X.Abs()/unit.Length(n), v.Y.Abs()/unit.Length(n))
 	}
 	return out, step.Ceil(c.in.Mark)
 }
-
-func share(l unit.Length, i int) unit.Length { return l.MulDiv(int64(i), coarse) }
 
 // compare orders two layouts by importance; of equal ones the first judged stands.
 func (c *climber) compare(a, b found) int { return compareCosts(c.order, &a.costs, &b.costs) }

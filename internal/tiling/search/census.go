@@ -152,7 +152,7 @@ func (c *census) parts(ring geom.Ring, t touched) (out []part) {
 	edge, crossed := -1, 0
 	for _, e := range t.edges {
 		switch crosses(ring, c.edges[e].a, c.edges[e].b) {
-		case across:
+		case through:
 			edge, crossed = e, crossed+1
 		case unclear:
 			crossed = 2

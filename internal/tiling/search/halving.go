@@ -6,8 +6,8 @@ import "dryfit/internal/geom"
 type relation uint8
 
 const (
-	passes  relation = iota // it does not cut the tile
-	across                  // it runs right across
+	beside  relation = iota // it does not cut the tile
+	through                 // it runs right across
 	unclear                 // it ends in or beside the tile: look closer
 )
 
@@ -32,11 +32,11 @@ func crosses(tile geom.Ring, a, b geom.Point) relation {
 	}
 	switch {
 	case !left || !right || before || after:
-		return passes
+		return beside
 	case beyond:
 		return unclear
 	}
-	return across
+	return through
 }
 
 // halved is the part of a convex tile to the left of an edge that runs right across it. Crossings are rounded once.

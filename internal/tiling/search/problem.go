@@ -79,13 +79,18 @@ func (p *problem) readShifts(b *bond.Bond) {
 
 // cycle is how many pitches across the courses hold every layout once. Where each course is shifted against the one
 // below by the same amount (but for the rounding of each shift to the grid), moving up by a course is the same as
-// moving along, so that one pitch does. To and fro it takes the whole cycle.
+// moving along, so that one pitch does. To and fro it takes the whole cycle. A cycle of three or more that steps on is
+// taken to go on stepping: package bond cuts it off only where there are more courses than a face has.
 func (p *problem) cycle() int {
-	step := p.shift(1) - p.shift(0)
-	for c := range p.shifts {
+	n, step := len(p.shifts), p.shift(1)-p.shift(0)
+	last := n
+	if n > 2 {
+		last = n - 1
+	}
+	for c := range last {
 		off := p.s.mod(p.shift(c+1) - p.shift(c) - step)
 		if off > rounded && off < p.s.pitch-rounded {
-			return len(p.shifts)
+			return n
 		}
 	}
 	return 1
