@@ -44,9 +44,6 @@ func (s *solver) buildUps() {
 		s.bedOver(w)
 	}
 	at := s.doc.Floor.At
-	if !s.doc.Floor.Given {
-		at = diag.Place{Path: "floor"}
-	}
 	s.floor = s.buildUp(floorName, at, s.doc.Floor.BuildUp)
 	if len(s.doc.Floor.BuildUp) == 0 {
 		s.assume(at, rule.Practice.String(), "no build-up is written for the floor: the bare floor is what is tiled")
@@ -69,8 +66,15 @@ func (s *solver) buildUp(face string, at diag.Place, layers []document.Layer) bu
 		b.bed = 0 // a bed waits for its tile
 	}
 	b.least, b.most = b.bed, b.bed
+	if b.board < 0 || b.finish() < 0 || b.board+b.finish() > thickest {
+		s.list.Add(diag.Stop, "build-up-absurd", at, "the build-up of {0} is thicker than {1}, or less than nothing", "look at its layers", diag.T(face), diag.X(thickest))
+		b = build{set: b.set}
+	}
 	return b
 }
+
+// thickest is more than any build-up in a room.
+const thickest = unit.Metre / 2
 
 func lastBoard(layers []document.Layer) int {
 	last := -1

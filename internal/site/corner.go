@@ -88,18 +88,28 @@ func (m meeting) clear(q unit.Length) unit.Length {
 // edgeAtCorner is the edge of wall i's face at its corner c.
 func (s *solver) edgeAtCorner(i, c int) Edge {
 	m := s.meeting(i, c)
-	e := Edge{Name: "corner " + s.cornerName(c), At: s.walls[i].doc.At, Other: s.walls[m.j].name}
 	rules := s.cornerRules(c)
-	if rules.At.Path != "" {
-		e.At = rules.At
-	}
-	if s.outside(c) {
+	e := Edge{Name: "corner " + s.cornerName(c), At: rules.At, Other: s.walls[m.j].name}
+	switch {
+	case s.inLine(c):
+		e.Kind = FreeEdge
+	case s.outside(c):
 		s.outsideEdge(&e, m, rules)
-	} else {
+	default:
 		s.insideEdge(&e, m, rules)
 	}
 	return e
 }
+
+// inLine reports whether the walls at a corner go on in one line, or so nearly that there is no change of plane.
+func (s *solver) inLine(c int) bool {
+	a, b := s.line((c+len(s.walls)-1)%len(s.walls), bare)
+	p, q := s.line(c, bare)
+	return gentle(a, b, p, q)
+}
+
+// bare is the depth of the studs.
+func bare(int, int) unit.Length { return 0 }
 
 func (s *solver) cornerRules(c int) document.Corner {
 	for _, k := range s.doc.Corners {
@@ -107,7 +117,7 @@ func (s *solver) cornerRules(c int) document.Corner {
 			return k
 		}
 	}
-	return document.Corner{Name: s.cornerName(c)}
+	return document.Corner{Name: s.cornerName(c), At: diag.Place{Path: "corners > " + s.cornerName(c)}}
 }
 
 // insideEdge: the face that is set first runs to a soft joint short of the neighbor's board, and the neighbor's tile hides the end

@@ -78,8 +78,27 @@ func (s *solver) lines(i int, e *elevation) bool {
 	if len(down) == 0 || len(up) == 0 {
 		return false
 	}
+	if !e.sane(down) || !e.sane(up) {
+		s.empty(w)
+		return false
+	}
 	e.floor, e.ceiling = e.polyline(down, -1), e.polyline(up, 1)
 	return s.upright(w, e)
+}
+
+// sane: a wall that has no width, is lower than an inch or leans more than it is high is a slip of the pen.
+func (e elevation) sane(list []document.Station) bool {
+	for _, p := range list {
+		if p.Value.Abs() > farthest {
+			return false
+		}
+	}
+	stands := func(lean, tall unit.Length) bool { return lean == 0 || tall > unit.Inch && lean.Abs() < tall }
+	return e.width > 0 && stands(e.leanLeft, e.tallLeft) && stands(e.leanRight, e.tallRight)
+}
+
+func (s *solver) empty(w wall) {
+	s.list.Add(diag.Stop, "wall-empty", w.doc.At, "{0} has no width or no height", "look at its readings, and at those from the level line", diag.T(w.name))
 }
 
 func (s *solver) missing(w wall, code, text, key string) {
@@ -154,11 +173,11 @@ func (e elevation) polyline(list []document.Station, sign unit.Length) []geom.Po
 func (s *solver) upright(w wall, e *elevation) bool {
 	_, top := bounds(e.floor)
 	low, _ := bounds(e.ceiling)
-	if e.width > 0 && low > top {
-		return true
+	if low <= top || e.left(top) >= e.right(top) || e.left(low) >= e.right(low) {
+		s.empty(w)
+		return false
 	}
-	s.list.Add(diag.Stop, "wall-empty", w.doc.At, "{0} has no width or no height", "look at its readings, and at those from the level line", diag.T(w.name))
-	return false
+	return true
 }
 
 // bounds returns the lowest and the highest y of a line.

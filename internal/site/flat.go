@@ -32,7 +32,9 @@ func (s *solver) flat(f *Face, longest unit.Length, gaps []document.Gap) {
 	}
 	f.Flat.Checked = true
 	for _, g := range gaps {
-		s.hollow(f, longest, g)
+		if g.Length > 0 && g.Length <= farthest && g.Gap >= 0 && g.Gap <= g.Length {
+			s.hollow(f, longest, g)
+		}
 	}
 	if f.Flat.Fill > 0 {
 		s.assume(f.At, rule.Own.String(), "a hollow on {0} is as wide as the straightedge is long", diag.T(f.Name))

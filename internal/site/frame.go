@@ -33,18 +33,18 @@ func (s *solver) frame() {
 	s.subfloor(fr, at)
 }
 
-// unknownOf names the first fact of the frame that is not known.
+// unknownOf names the first fact of the frame that is not known; a value that is not known is zero.
 func unknownOf(fr document.Frame) string {
 	switch {
-	case !fr.JoistW.Known || !fr.JoistD.Known:
+	case fr.JoistW.V <= 0 || fr.JoistD.V <= 0:
 		return "the size of the joists"
-	case !fr.Spacing.Known:
+	case fr.Spacing.V <= 0:
 		return "the spacing of the joists"
-	case !fr.Span.Known || fr.Span.V <= 0:
+	case fr.Span.V <= 0:
 		return "the span of the joists"
-	case !fr.Modulus.Known:
+	case fr.Modulus.V <= 0:
 		return "the modulus of the joists' wood"
-	case !fr.Load.Known || fr.Load.V <= 0:
+	case fr.Load.V <= 0:
 		return "the load"
 	}
 	return ""

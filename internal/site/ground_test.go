@@ -135,11 +135,11 @@ func TestDeflection(t *testing.T) {
 // What is not known is not checked, and does not pass.
 func TestFrameUnknown(t *testing.T) {
 	forget := map[string]func(*document.Frame){
-		"the size of the joists":          func(f *document.Frame) { f.JoistD.Known = false },
-		"the spacing of the joists":       func(f *document.Frame) { f.Spacing.Known = false },
-		"the span of the joists":          func(f *document.Frame) { f.Span.Known = false },
-		"the modulus of the joists' wood": func(f *document.Frame) { f.Modulus.Known = false },
-		"the load":                        func(f *document.Frame) { f.Load.Known = false },
+		"the size of the joists":          func(f *document.Frame) { f.JoistD = document.Value[unit.Length]{} },
+		"the spacing of the joists":       func(f *document.Frame) { f.Spacing = document.Value[unit.Length]{} },
+		"the span of the joists":          func(f *document.Frame) { f.Span = document.Value[unit.Length]{} },
+		"the modulus of the joists' wood": func(f *document.Frame) { f.Modulus = document.Value[int64]{} },
+		"the load":                        func(f *document.Frame) { f.Load = document.Value[int64]{} },
 	}
 	for what, do := range forget {
 		r := joists(t, "12ft", document.Stone, "board 3/4, board 1/2")

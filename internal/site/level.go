@@ -1,6 +1,7 @@
 package site
 
 import (
+	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/unit"
 )
@@ -75,7 +76,9 @@ func (s *solver) highestFloor() {
 	for c, l := range s.levels {
 		if l.hasDown {
 			take(l.down, "at corner "+s.cornerName(c))
+			continue
 		}
+		s.list.Add(diag.Unchecked, "floor-unread", s.doc.Survey.At, "not read: the floor at corner {0}; the highest point may be there", "measure down from the level line at corner {0}", diag.T(s.cornerName(c)))
 	}
 	for _, w := range s.walls {
 		for _, p := range w.doc.FloorLine {

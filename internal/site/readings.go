@@ -3,6 +3,7 @@ package site
 import (
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/rule"
 )
 
 // readings lists all tape readings of the outline: those of the survey, and a wall's own width at the bottom where the survey
@@ -98,12 +99,25 @@ func older(t, than taped) bool { return t.On.Known && than.On.Known && t.On.V < 
 func (s *solver) noteSurfaces(list []taped) {
 	for _, t := range list {
 		if !t.Touches.Known && !s.doc.Survey.Touches.Known {
-			s.assume(s.doc.Survey.At, "common practice", "tape readings are to the studs")
+			s.assume(s.doc.Survey.At, rule.Practice.String(), "tape readings are to the studs")
 		}
 	}
 	for _, w := range s.walls {
-		if len(w.doc.Lean) == 0 && w.doc.Name != "" {
-			s.assume(w.doc.At, "common practice", "{0} is plumb", diag.T(w.name))
-		}
+		s.notePlumb(w)
+	}
+}
+
+// notePlumb states that a written wall is taken as plumb where nothing says that it leans.
+func (s *solver) notePlumb(w wall) {
+	_, left := findCorner(w.doc.Lean, s.cornerName(w.left))
+	_, right := findCorner(w.doc.Lean, s.cornerName(w.right))
+	switch {
+	case !w.written || left && right:
+	case !left && !right:
+		s.assume(w.doc.At, rule.Practice.String(), "{0} is plumb", diag.T(w.name))
+	case left:
+		s.assume(w.doc.At, rule.Practice.String(), "{0} is plumb at {1}", diag.T(w.name), diag.T(s.cornerName(w.right)))
+	default:
+		s.assume(w.doc.At, rule.Practice.String(), "{0} is plumb at {1}", diag.T(w.name), diag.T(s.cornerName(w.left)))
 	}
 }

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/geom"
@@ -37,6 +39,12 @@ type wall struct {
 // the document is silent about is assumed, and listed.
 func Solve(doc document.Room) (Room, diag.List, []diag.Assumption) {
 	s := &solver{doc: doc, inner: map[string]build{}}
+	if s.doc.Setting.At.Path == "" {
+		s.doc.Setting.At = diag.Place{Path: "setting"}
+	}
+	if s.doc.Floor.At.Path == "" {
+		s.doc.Floor.At = diag.Place{Path: floorName}
+	}
 	s.out.tapedTo = doc.Survey.Touches.Or(document.Stud)
 	s.placeWalls()
 	s.readLevels()
@@ -55,10 +63,10 @@ func Solve(doc document.Room) (Room, diag.List, []diag.Assumption) {
 	return s.out, s.list.Sorted(), s.assumed
 }
 
-// assume lists a default once for one place.
+// assume lists a default, once.
 func (s *solver) assume(at diag.Place, source, text string, values ...diag.Value) {
 	for _, a := range s.assumed {
-		if a.At == at && a.Text == text {
+		if a.At == at && a.Text == text && slices.Equal(a.Values, values) {
 			return
 		}
 	}

@@ -30,4 +30,18 @@ func (s *solver) pierce(f *Face, b document.Stub, at geom.Point) {
 		return
 	}
 	f.Holes = append(f.Holes, h)
+	s.reachesOver(f, h)
+}
+
+// reachesOver says where a pipe or its hole crosses the edge of its face.
+func (s *solver) reachesOver(f *Face, h Hole) {
+	d := max(h.Diameter, h.Drill)
+	for _, r := range f.Board {
+		for i, v := range r {
+			if d > 0 && geom.DistToSegment(h.Center, v.P, r[(i+1)%len(r)].P) < d/2 {
+				s.list.Add(diag.Look, "stub-over-edge", h.At, "the hole of {0}, {1} across, reaches over an edge of {2}", "look at its place and diameter", diag.T(h.Name), diag.X(d), diag.T(f.Name))
+				return
+			}
+		}
+	}
 }

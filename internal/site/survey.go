@@ -59,7 +59,7 @@ func (s *solver) adjust(list []taped) (lsq.Result, lsq.Verdict) {
 		}
 		before := s.raw
 		s.place(res.Points)
-		if slices.Equal(before, s.raw) {
+		if slices.Equal(before, s.raw) || s.tooLarge() {
 			break
 		}
 		s.reduce(list)
@@ -167,6 +167,10 @@ func (s *solver) record(list []taped, res lsq.Result, v lsq.Verdict) {
 
 // outlineSound checks that the solved outline is one.
 func (s *solver) outlineSound() bool {
+	if s.tooLarge() {
+		s.list.Add(diag.Stop, "room-too-large", s.doc.Survey.At, "the room is longer than {0}", "look for a reading in a wrong unit", diag.X(farthest))
+		return false
+	}
 	ring := s.ring(document.Stud)
 	if ok, i, j := ring.Simple(); !ok || ring.Area2() <= 0 {
 		s.list.Add(diag.Stop, "outline-crosses", s.doc.Survey.At, "the walls {0} and {1} cross each other", "look for a wrong reading, or name the corners in their order, clockwise seen from above",
@@ -176,6 +180,18 @@ func (s *solver) outlineSound() bool {
 	s.out.Survey.Fixed = true
 	s.out.Survey.Area = ring.Area()
 	return true
+}
+
+// farthest is the largest room: within it, and with any build-up, every point stays within the reach of exact geometry.
+const farthest = 15 * unit.Metre
+
+func (s *solver) tooLarge() bool {
+	for _, p := range s.raw {
+		if p.X.Abs() > farthest || p.Y.Abs() > farthest {
+			return true
+		}
+	}
+	return false
 }
 
 // wallOf names the wall of an edge of the outline.
