@@ -42,11 +42,23 @@ func (s *solver) buildUps() {
 			s.assume(w.doc.At, rule.Practice.String(), "no build-up is written for {0}: what the tape reached is what is tiled", diag.T(w.name))
 		}
 		s.bedOver(w)
+		s.upright(w)
 	}
 	at := s.doc.Floor.At
 	s.floor = s.buildUp(floorName, at, s.doc.Floor.BuildUp)
 	if len(s.doc.Floor.BuildUp) == 0 {
 		s.assume(at, rule.Practice.String(), "no build-up is written for the floor: the bare floor is what is tiled")
+	}
+}
+
+// steepest is more than any wall leans over its height.
+const steepest = unit.Metre / 2
+
+// upright says where a wall's lean can only be a slip of the pen; its faces are then left out.
+func (s *solver) upright(w *wall) {
+	if w.leanLeft.Abs() > steepest || w.leanRight.Abs() > steepest {
+		s.list.Add(diag.Stop, "lean-absurd", w.doc.At, "{0} leans more than {1}", "look at its out of plumb", diag.T(w.name), diag.X(steepest))
+		w.leanLeft, w.leanRight, w.build.known = 0, 0, false
 	}
 }
 

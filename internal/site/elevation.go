@@ -83,7 +83,7 @@ func (s *solver) lines(i int, e *elevation) bool {
 		return false
 	}
 	e.floor, e.ceiling = e.polyline(down, -1), e.polyline(up, 1)
-	return s.upright(w, e)
+	return s.open(w, e)
 }
 
 // sane: a wall that has no width, is lower than an inch or leans more than it is high is a slip of the pen.
@@ -169,8 +169,8 @@ func (e elevation) polyline(list []document.Station, sign unit.Length) []geom.Po
 	return out
 }
 
-// upright checks that the wall has a width and that the ceiling is over the floor.
-func (s *solver) upright(w wall, e *elevation) bool {
+// open checks that the wall has a width and that the ceiling is over the floor.
+func (s *solver) open(w wall, e *elevation) bool {
 	_, top := bounds(e.floor)
 	low, _ := bounds(e.ceiling)
 	if low <= top || e.left(top) >= e.right(top) || e.left(low) >= e.right(low) {

@@ -26,7 +26,7 @@ func (s *solver) openings(f *Face, outer geom.Region) []hole {
 			continue
 		}
 		if s.within(*f, outer, o.Name, o.At, r, o.Kind == document.Door) {
-			holes = s.open(f, holes, o, r)
+			holes = s.opening(f, holes, o, r)
 		}
 	}
 	for _, b := range s.doc.Boxes {
@@ -91,8 +91,8 @@ func (s *solver) within(f Face, outer geom.Region, name string, at diag.Place, r
 	return false
 }
 
-// open cuts an opening out of its wall.
-func (s *solver) open(f *Face, holes []hole, o document.Opening, r geom.Rect) []hole {
+// opening cuts an opening out of its wall.
+func (s *solver) opening(f *Face, holes []hole, o document.Opening, r geom.Rect) []hole {
 	first := geom.Label(len(f.Edges) + 1)
 	for _, side := range [...]string{"left", "sill", "right", "head"} {
 		f.Edges = append(f.Edges, s.edgeAtOpening(*f, o, side))
