@@ -82,7 +82,7 @@ func steps(c piece.Cut, say func(piece.Step) string) string {
 
 // HoleWords says one hole: its size, bit, and center from the edges that a person measures from.
 func HoleWords(s unit.Style, h piece.PieceHole) string {
-	words := h.Name + " ⌀" + s.Bare(h.Drill) + ": center " + s.Bare(h.FromX) + " from " + keptEdge(h.EdgeX) + ", " + s.Bare(h.FromY) + " from " + keptEdge(h.EdgeY)
+	words := h.Name + " Ø" + s.Bare(h.Drill) + ": center " + s.Bare(h.FromX) + " from " + keptEdge(h.EdgeX) + ", " + s.Bare(h.FromY) + " from " + keptEdge(h.EdgeY)
 	if h.CutEdgeX != "" {
 		words += "; " + s.Bare(h.CutX) + " from " + keptEdge(h.CutEdgeX)
 	}

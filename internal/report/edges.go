@@ -24,6 +24,14 @@ func Edges(p plan.Plan, f site.Face) Table {
 	return t
 }
 
+// place begins the head of a column of heights; on a floor nothing is up.
+func place(f site.Face) string {
+	if f.Kind == site.FloorFace {
+		return "Out, "
+	}
+	return "Up, "
+}
+
 func meets(e site.Edge) string {
 	switch {
 	case e.Miter:
@@ -53,19 +61,19 @@ func Holes(p plan.Plan, f site.Face, t tiling.Face) Table {
 	u := " (" + p.Style.System.String() + ")"
 	at, across, up := Datum(p, f)
 	out := Table{Title: "Holes and boxes", Empty: "Nothing pierces this face.",
-		Columns: numbers(text("Mark", "What", "Across, "+across+u, "Up, "+up+u, "Size"+u, "In piece"), 2, 3)}
+		Columns: numbers(text("Mark", "What", "Across, "+across+u, place(f)+up+u, "Size"+u, "In piece"), 2, 3)}
 	if f.Kind == site.WallFace {
 		out.Columns = append(out.Columns, Column{"Above finished floor" + u, Right})
 	}
 	add := func(mark, what string, c geom.Point, size, in string) {
-		row := []string{mark, what, p.Style.Bare(c.X - at.X), p.Style.Bare(c.Y - at.Y), size, in}
+		row := []string{mark, what, p.Style.Bare(c.X - at.X), p.Style.Bare(Up(p, f, c.Y)), size, in}
 		if f.Kind == site.WallFace {
 			row = append(row, AboveFloor(p, c.Y))
 		}
 		out.Rows = append(out.Rows, row)
 	}
 	for i, h := range f.Holes {
-		add(HoleMark(i), h.Name, h.Center, "⌀"+drilled(p, t, h), list(piercedBy(t, h.Name)))
+		add(HoleMark(i), h.Name, h.Center, "Ø"+drilled(p, t, h), list(piercedBy(t, h.Name)))
 	}
 	for _, o := range f.Openings {
 		add("", o.Name+" ("+o.Kind+"), lower left corner", o.Rect.Min, p.Style.Bare(o.Rect.W())+" × "+p.Style.Bare(o.Rect.H()), "")
@@ -130,9 +138,9 @@ func Buried(p plan.Plan, f site.Face) Table {
 	u := " (" + p.Style.System.String() + ")"
 	at, across, up := Datum(p, f)
 	t := Table{Title: "In the wall: keep holes and screws away", Empty: "Nothing is recorded. Not checked: what is in the wall.",
-		Columns: text("Mark", "What", "Kind", "Across, "+across+u, "Up, "+up+u)}
+		Columns: text("Mark", "What", "Kind", "Across, "+across+u, place(f)+up+u)}
 	for i, b := range f.Buried {
-		t.Rows = append(t.Rows, []string{BuriedMark(i), b.Name, b.Kind, between(p.Style, b.Rect.Min.X-at.X, b.Rect.Max.X-at.X), between(p.Style, b.Rect.Min.Y-at.Y, b.Rect.Max.Y-at.Y)})
+		t.Rows = append(t.Rows, []string{BuriedMark(i), b.Name, b.Kind, between(p.Style, b.Rect.Min.X-at.X, b.Rect.Max.X-at.X), between(p.Style, Up(p, f, b.Rect.Min.Y), Up(p, f, b.Rect.Max.Y))})
 	}
 	return t
 }

@@ -150,7 +150,7 @@ func firstCourses(p plan.Plan) string {
 	var out []string
 	for _, f := range p.Tiling.Faces {
 		if f.Ledger != nil {
-			out = append(out, f.Name+": "+LedgerWords(p.Style, *f.Ledger))
+			out = append(out, f.Name+": "+LedgerWords(p, *f.Ledger))
 		}
 	}
 	if len(out) == 0 {
@@ -160,8 +160,13 @@ func firstCourses(p plan.Plan) string {
 }
 
 // LedgerWords says where the line of the first course is, from both datums.
-func LedgerWords(s unit.Style, l tiling.Ledger) string {
-	words := "top of the first course " + FromLevel(s, l.Y) + ", " + s.Format(l.AboveFloor) + " above the lowest finished floor along it"
+func LedgerWords(p plan.Plan, l tiling.Ledger) string {
+	s := p.Style
+	words := "top of the first course " + FromLevel(s, l.Y)
+	if p.Room.FinishedKnown {
+		words += ", " + s.Format(l.Y-p.Room.FinishedFloor) + " above the finished floor"
+	}
+	words += " (" + s.Format(l.AboveFloor) + " at the lowest place along it)"
 	if l.CutHigh.Round(s.Mark) != l.CutLow.Round(s.Mark) {
 		return words + "; its tiles " + s.Bare(l.CutHigh) + " to " + s.Format(l.CutLow) + " high"
 	}

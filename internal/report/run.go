@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
 
 	"dryfit/internal/geom"
 	"dryfit/internal/plan"
@@ -28,7 +29,7 @@ type Run struct {
 
 // Courses are the straight courses of a field from the bottom up: none where its pattern has no joints that run
 // through from side to side.
-func Courses(z tiling.Field) []Span { return spans(z, upward, "course") }
+func Courses(z tiling.Field) []Span { return spans(z, upward, courseOf) }
 
 // upward and sideways read a piece's reach along the two axes of a face.
 func upward(p piece.Piece) (lo, hi unit.Length) {
@@ -43,7 +44,7 @@ func sideways(p piece.Piece) (lo, hi unit.Length) {
 
 type reach func(piece.Piece) (lo, hi unit.Length)
 
-func spans(z tiling.Field, of reach, name string) []Span {
+func spans(z tiling.Field, of reach, number func(piece.Piece) int) []Span {
 	if z.Angle != 0 {
 		return nil
 	}
@@ -51,11 +52,29 @@ func spans(z tiling.Field, of reach, name string) []Span {
 	if !out.straight() {
 		return nil
 	}
-	for i := range out.list {
-		out.list[i].Name = fmt.Sprintf("%s %d", name, i+1)
-	}
+	call(out.list, z.Chosen().Pieces, of, number)
 	return out.list
 }
+
+// call names spans by the numbers of their pieces; of two parts of one course the second has its letter too.
+func call(list []Span, pieces []piece.Piece, of reach, number func(piece.Piece) int) {
+	for i := range list {
+		for _, p := range pieces {
+			if lo, hi := of(p); lo >= list[i].Lo && hi <= list[i].Hi {
+				list[i].Name = fmt.Sprint(number(p)) + part(p.Address)
+				break
+			}
+		}
+	}
+}
+
+// part is the letter at the end of an address, if it has one.
+func part(address string) string {
+	return address[len(strings.TrimRightFunc(address, unicode.IsLetter)):]
+}
+
+func courseOf(p piece.Piece) int { return p.Course }
+func columnOf(p piece.Piece) int { return p.Column }
 
 // merged is a row of spans, and how long one tile can be along it.
 type merged struct {
@@ -106,14 +125,17 @@ func Columns(z tiling.Field) []Run {
 	}
 	courses := Courses(z)
 	if courses == nil {
-		if s := spans(z, sideways, "column"); s != nil {
+		if s := spans(z, sideways, columnOf); s != nil {
 			return []Run{{"columns", s}}
 		}
 		return nil
 	}
 	var rows []*row
-	for i, c := range courses {
-		add(&rows, i+1, merge(within(z.Chosen().Pieces, c), sideways))
+	for _, c := range courses {
+		pieces := within(z.Chosen().Pieces, c)
+		m := merge(pieces, sideways)
+		call(m.list, pieces, sideways, columnOf)
+		add(&rows, c.Name, m)
 	}
 	return named(rows)
 }
@@ -131,11 +153,11 @@ func within(pieces []piece.Piece, c Span) []piece.Piece {
 // row is the courses that share their joints.
 type row struct {
 	merged
-	courses []int
+	courses []string
 }
 
 // add puts a course with the first row whose joints it shares.
-func add(rows *[]*row, course int, m merged) {
+func add(rows *[]*row, course string, m merged) {
 	for _, r := range *rows {
 		both := merged{joined(append(slices.Clone(r.list), m.list...)), max(r.tile, m.tile)}
 		if both.straight() {
@@ -143,7 +165,7 @@ func add(rows *[]*row, course int, m merged) {
 			return
 		}
 	}
-	*rows = append(*rows, &row{m, []int{course}})
+	*rows = append(*rows, &row{m, []string{course}})
 }
 
 func named(rows []*row) []Run {
@@ -153,23 +175,16 @@ func named(rows []*row) []Run {
 		if len(rows) > 1 {
 			run.Which = "columns of " + courseNames(r.courses)
 		}
-		for i := range run.Spans {
-			run.Spans[i].Name = fmt.Sprintf("column %d", i+1)
-		}
 		out = append(out, run)
 	}
 	return out
 }
 
-func courseNames(n []int) string {
-	var words []string
-	for _, c := range n {
-		words = append(words, fmt.Sprint(c))
+func courseNames(names []string) string {
+	if len(names) == 1 {
+		return "course " + names[0]
 	}
-	if len(n) == 1 {
-		return "course " + words[0]
-	}
-	return "courses " + list(words)
+	return "courses " + list(names)
 }
 
 // Datum is the point of a face that positions on sheets count from, and its name: the board's left corner at the level
@@ -178,12 +193,30 @@ func Datum(p plan.Plan, f site.Face) (at geom.Point, across, up string) {
 	switch f.Kind {
 	case site.FloorFace:
 		if c := p.Room.Survey.Corners; len(c) > 0 {
-			return c[0].Board, "from the board at corner " + c[0].Name + ", along the first wall", "square off the board of the first wall"
+			return c[0].Board, "from the board at corner " + c[0].Name + ", along the first wall", "off the board of the first wall"
 		}
 	case site.WallFace:
 		return at, "from the board at " + cornerWords(f.LeftCorner), "from the level line"
 	}
 	return f.Board.Bounds().Min, "from its left end", "from its lower edge"
+}
+
+// Up is how far a height of a face is from its datum: away from the first wall on a floor, else upward.
+func Up(p plan.Plan, f site.Face, y unit.Length) unit.Length {
+	at, _, _ := Datum(p, f)
+	if f.Kind == site.FloorFace {
+		return at.Y - y
+	}
+	return y - at.Y
+}
+
+// UpWords says a height of a face from its datum, as a sentence does.
+func UpWords(p plan.Plan, f site.Face, y unit.Length) string {
+	if f.Kind == site.WallFace {
+		return FromLevel(p.Style, y)
+	}
+	_, _, up := Datum(p, f)
+	return p.Style.Format(Up(p, f, y)) + " " + up
 }
 
 func cornerWords(name string) string {
@@ -197,16 +230,19 @@ func cornerWords(name string) string {
 // differences of those, so that the chain adds up.
 func CourseRod(p plan.Plan, f site.Face, z tiling.Field) Table {
 	u := " (" + p.Style.System.String() + ")"
-	at, _, up := Datum(p, f)
+	_, _, up := Datum(p, f)
 	t := Table{Title: "Gauge rod up: " + z.Name, Empty: "No joint of this pattern runs through from side to side.",
 		Columns: numbers(text("Course", "Bottom "+up+u, "Top "+up+u, "From the top before"+u), 1, 2, 3)}
+	if f.Kind == site.FloorFace {
+		t.Columns[1].Head, t.Columns[2].Head, t.Columns[3].Head = "Far edge "+up+u, "Near edge "+up+u, "From the near edge before"+u
+	}
 	wall := f.Kind == site.WallFace
 	if wall {
 		t.Columns = append(t.Columns, Column{"Top above finished floor" + u, Right})
 	}
-	tops := Rounded(p.Style, Courses(z), at.Y, func(s Span) unit.Length { return s.Hi })
+	tops := Rounded(p.Style, Courses(z), func(s Span) unit.Length { return Up(p, f, s.Hi) })
 	for i, s := range Courses(z) {
-		row := []string{s.Name, signed(p.Style, (s.Lo - at.Y).Round(p.Style.Mark)), signed(p.Style, tops[i]), difference(p.Style, tops, i)}
+		row := []string{s.Name, p.Style.Bare(Up(p, f, s.Lo)), p.Style.Bare(tops[i]), difference(p.Style, tops, i)}
 		if wall {
 			row = append(row, AboveFloor(p, s.Hi))
 		}
@@ -224,7 +260,7 @@ func ColumnRod(p plan.Plan, f site.Face, r Run) Table {
 	for _, c := range f.Lines {
 		t.Columns = append(t.Columns, Column{"Left edge from " + c.Name + u, Right})
 	}
-	left := Rounded(p.Style, r.Spans, at.X, func(s Span) unit.Length { return s.Lo })
+	left := Rounded(p.Style, r.Spans, func(s Span) unit.Length { return s.Lo - at.X })
 	for i, s := range r.Spans {
 		cells := []string{s.Name, p.Style.Bare(left[i]), p.Style.Bare(s.Hi - at.X), difference(p.Style, left, i)}
 		for _, c := range f.Lines {
@@ -236,10 +272,10 @@ func ColumnRod(p plan.Plan, f site.Face, r Run) Table {
 }
 
 // Rounded are running positions from a datum, each rounded to the mark by itself.
-func Rounded(s unit.Style, list []Span, from unit.Length, of func(Span) unit.Length) []unit.Length {
+func Rounded(s unit.Style, list []Span, of func(Span) unit.Length) []unit.Length {
 	out := make([]unit.Length, len(list))
 	for i, x := range list {
-		out[i] = (of(x) - from).Round(s.Mark)
+		out[i] = of(x).Round(s.Mark)
 	}
 	return out
 }
@@ -249,7 +285,7 @@ func difference(s unit.Style, at []unit.Length, i int) string {
 	if i == 0 {
 		return ""
 	}
-	return s.Bare(at[i] - at[i-1])
+	return s.Bare((at[i] - at[i-1]).Abs())
 }
 
 // AboveFloor words a height of a wall from the finished floor.

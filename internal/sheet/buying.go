@@ -11,7 +11,7 @@ import (
 
 // goods lists what to buy and how the numbers come about.
 func (b *book) goods() {
-	f := b.writer(leaf{title: "Tiles to buy", detail: "Whole, cut up, breakage, spares, boxes", paper: b.paper.Landscape()})
+	f := b.writer(leaf{title: "Tiles to buy", detail: "Whole, cut up, spares, boxes", paper: b.paper.Landscape()})
 	f.table(report.Goods(b.p), 0)
 	f.notes("", "Breakage and spares are your own numbers, not a share. Buy one lot, and keep what is left over: a later lot differs in size and shade.")
 	for _, g := range b.p.Tiling.Goods {

@@ -15,7 +15,7 @@ type crowd struct {
 	taken  []draw.Box
 }
 
-const apart draw.Um = 400 // between two words
+const apart draw.Um = 300 // between two words
 
 func (c *crowd) free(b draw.Box) bool {
 	if !c.within.Holds(b) {

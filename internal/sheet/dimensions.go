@@ -32,7 +32,7 @@ func (d *facade) courseRun() parts.Running {
 	b := d.box(d.area)
 	at, _, _ := report.Datum(d.p, d.site)
 	r := d.run(true, b.Lo.X, b.Lo.X-lineOff, d.y(at.Y), "0")
-	mark := func(y unit.Length) { r.mark(d.y(y), d.p.Style.Bare(y-at.Y), false) }
+	mark := func(y unit.Length) { r.mark(d.y(y), d.p.Style.Bare(report.Up(d.p, d.site, y)), false) }
 	for _, z := range d.face.Fields {
 		for i, c := range report.Courses(z) {
 			if i == 0 {
@@ -84,6 +84,9 @@ func (d *facade) heightRun() parts.Running {
 		mark(l.Y, "ledger, first course")
 	}
 	for _, o := range d.site.Openings {
+		if o.Kind == "box" { // too many; the table of holes has them
+			continue
+		}
 		mark(o.Rect.Min.Y, o.Name+", bottom")
 		mark(o.Rect.Max.Y, o.Name+", top")
 	}
@@ -129,7 +132,9 @@ func (d *facade) acrossRun(row report.Run, feature, line draw.Um) parts.Running 
 		mark(row.Spans[n-1].Hi, false)
 	}
 	for _, c := range d.site.Lines {
-		r.mark(d.x(c.X), d.p.Style.Bare(c.X-at.X)+" "+c.Name, true)
+		if line < feature { // named once, below
+			r.mark(d.x(c.X), d.p.Style.Bare(c.X-at.X)+" "+c.Name, true)
+		}
 	}
 	if z := d.main(); d.patterned(z) {
 		mark(z.Chosen().Origin.X, false)

@@ -10,19 +10,28 @@ import (
 
 // elevation draws a face with its dimensions, and below it what belongs to it in words. Where its pieces are too small
 // for their numbers, part sheets at a larger scale follow.
-func (w *wall) elevation() {
+func (w *wall) elevation() *flow {
 	d, paper := w.fitted()
-	f := w.writer(leaf{title: w.name, detail: "Tiles, joints and holes: " + w.seenAs(), paper: paper, scale: d.words()})
+	f := w.writer(leaf{title: w.name, detail: w.seenAs(), paper: paper, scale: d.words(), caution: w.caution()})
 	box := f.now.body()
 	d.move(box)
 	f.now.add(d.items()...)
 	f.room.Hi.Y = d.reach().Lo.Y - gap
-	f.leaf.detail = "Tiles, joints and holes: notes"
+	f.leaf.detail = "Notes, holes, edges, layouts"
 	f.leaf.scale = ""
 	w.faceNotes(f, d)
 	if len(d.small) > 0 {
 		w.partSheets(d)
 	}
+	return f
+}
+
+// caution: where a face's cut list stands on the same sheet, the saw's stands there too.
+func (w *wall) caution() string {
+	if w.site.Kind == site.RevealFace {
+		return silicaCaution
+	}
+	return ""
 }
 
 // fitted finds the largest scale at which the face with its dimensions has room on the paper, upright if both ways do.

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"dryfit/internal/draw"
+	"dryfit/internal/report"
 	"dryfit/internal/site"
 	"dryfit/internal/tiling"
 )
@@ -23,9 +24,20 @@ func (b *book) face(f tiling.Face) {
 		return
 	}
 	w := &wall{book: b, face: f, site: s, name: capital(f.Name)}
-	w.elevation()
-	w.rods()
-	w.lists()
+	flow := w.elevation()
+	if s.Kind == site.RevealFace { // a few tiles: all of it on one sheet, or as few as it takes
+		w.rods(flow)
+		w.setting(flow)
+		w.saw(flow)
+		return
+	}
+	if w.hasRods() {
+		w.rods(w.writer(leaf{title: w.name, detail: "Gauge rods: courses and columns", paper: w.paper.Paper}))
+	}
+	if worked, _ := report.Worked(f); len(worked) > 0 {
+		w.setting(w.writer(leaf{title: w.name, detail: "Pieces in the order of setting", paper: w.paper.Landscape(), caution: silicaCaution}))
+		w.saw(w.writer(leaf{title: w.name, detail: "Cuts in the order of saw settings", paper: w.paper.Paper, caution: silicaCaution}))
+	}
 }
 
 func capital(s string) string {
@@ -39,11 +51,11 @@ func capital(s string) string {
 func (w *wall) seenAs() string {
 	switch w.site.Kind {
 	case site.FloorFace:
-		return "plan from above"
+		return "Plan from above"
 	case site.RevealFace:
-		return "facing its tile"
+		return "Seen facing its tile"
 	}
-	return "elevation, facing the wall"
+	return "Elevation, facing the wall"
 }
 
 // orientations are the paper upright and on its side.

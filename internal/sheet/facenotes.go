@@ -20,12 +20,12 @@ func (w *wall) drill(hole string, given unit.Length) unit.Length {
 
 // faceNotes says in words what belongs to a face: how to read it, how to start, its tile, edges, holes, layouts.
 func (w *wall) faceNotes(f *flow, d *facade) {
+	f.key(w.legend())
 	f.notes("", w.howToRead(d)...)
 	for _, z := range w.face.Fields {
 		f.notes(capital(z.Name), w.fieldNotes(z)...)
 	}
 	f.notes("On this face", w.remarks()...)
-	f.key(w.legend())
 	f.table(report.Holes(w.p, w.site, w.face), 0)
 	f.table(report.Buried(w.p, w.site), 0)
 	f.table(report.Edges(w.p, w.site), 0)
@@ -38,12 +38,12 @@ func (w *wall) faceNotes(f *flow, d *facade) {
 
 func (w *wall) howToRead(d *facade) []string {
 	_, across, up := report.Datum(w.p, w.site)
-	out := []string{fmt.Sprintf("Running dimensions: across %s; up %s.", across, up)}
+	out := []string{fmt.Sprintf("Running dimensions: columns %s; courses %s.", across, up)}
 	if rows := report.Columns(d.main()); len(rows) > 1 {
 		out = append(out, fmt.Sprintf("Below the drawing: %s; above it: %s. All are on the gauge-rod sheet.", rows[0].Which, rows[1].Which))
 	}
 	if w.face.Ledger != nil {
-		out = append(out, capital(report.LedgerWords(w.p.Style, *w.face.Ledger))+". Fix the ledger there and set upward from it; what is under it comes last.")
+		out = append(out, capital(report.LedgerWords(w.p, *w.face.Ledger))+". Fix the ledger there and set upward from it; what is under it comes last.")
 	}
 	if len(d.small) > 0 {
 		out = append(out, fmt.Sprintf("%d pieces are too small here for their numbers: the part sheets that follow show them.", len(d.small)))
@@ -59,8 +59,8 @@ func (w *wall) fieldNotes(z tiling.Field) []string {
 	if len(z.Layouts) == 0 {
 		return []string{"No layout was found for it; see the findings."}
 	}
-	at, across, up := report.Datum(w.p, w.site)
-	out = append(out, fmt.Sprintf("A joint crossing lies %s %s and %s %s.", s.Format(c.Origin.X-at.X), across, s.Format(c.Origin.Y-at.Y), up))
+	at, across, _ := report.Datum(w.p, w.site)
+	out = append(out, fmt.Sprintf("A joint crossing lies %s %s and %s.", s.Format(c.Origin.X-at.X), across, report.UpWords(w.p, w.site, c.Origin.Y)))
 	if z.Held {
 		out = append(out, "The layout is held where you pinned it.")
 	}
@@ -102,9 +102,9 @@ func flatness(s unit.Style, f site.Flatness) string {
 	case !f.Checked:
 		return "Flatness: not checked, no straightedge reading."
 	case f.Over > 0:
-		return fmt.Sprintf("Flatness: %s more than %s allows; about %d ml of filler makes it right.", s.Format(f.Over), f.Rule, int64(f.Fill)/1000)
+		return fmt.Sprintf("Flatness: %s more than %s allows; about %s of filler makes it right.", s.Format(f.Over), report.Cite(f.Rule), report.VolumeWords(s, f.Fill))
 	}
-	return "Flatness: within " + f.Rule + " where it was read."
+	return "Flatness: within " + report.Cite(f.Rule) + " where it was read."
 }
 
 func shim(s unit.Style, x site.Shim) string {
@@ -130,23 +130,24 @@ func (w *wall) frame() string {
 	return fmt.Sprintf("Floor structure: L/%d where this tile needs L/%d; it %s. A licensed engineer decides.", f.Ratio, f.Need, verdict)
 }
 
-func (w *wall) legend() parts.Key {
-	k := parts.Key{Title: "Key", Entries: []parts.Entry{
-		{Pen: draw.Line(draw.Narrow), Text: "whole tile with its number (course-column)"},
-		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Diagonal}, Text: "cut tile"},
-	}}
+// legend explains what the drawing shows, and nothing that it does not.
+func (w *wall) legend() []parts.Entry {
+	out := []parts.Entry{
+		{Pen: draw.Line(draw.Narrow), Text: "whole: course-column"},
+		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Diagonal}, Text: "cut"},
+	}
 	line := func(is bool, p draw.Pen, text string) {
 		if is {
-			k.Entries = append(k.Entries, parts.Entry{Pen: p, Line: true, Text: text})
+			out = append(out, parts.Entry{Pen: p, Line: true, Text: text})
 		}
 	}
-	line(len(w.face.Movement) > 0, softPen, "soft (movement) joint: no grout")
+	line(len(w.face.Movement) > 0, softPen, "soft joint, no grout")
 	line(w.site.Kind == site.WallFace, levelPen, "level line")
 	line(w.site.Kind == site.WallFace && w.p.Room.FinishedKnown, floorPen, "finished floor")
-	line(w.face.Ledger != nil, ledgerPen, "ledger: top of the first course")
+	line(w.face.Ledger != nil, ledgerPen, "ledger, first course")
 	line(len(w.site.Lines) > 0, centerPen, "center line")
-	line(len(w.site.Buried) > 0, draw.Pen{Width: draw.Normal, Color: draw.Vermilion, Dash: draw.Dotted}, "recorded in the wall (W)")
-	return k
+	line(len(w.site.Buried) > 0, draw.Pen{Width: draw.Normal, Color: draw.Vermilion, Dash: draw.Dotted}, "in the wall (W)")
+	return out
 }
 
 // about says whether a document path speaks of this face, its goods or what is in it.

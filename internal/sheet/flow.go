@@ -40,15 +40,16 @@ func (f *flow) need(high draw.Um) {
 
 // put takes what a table or a list flows into boxes, page by page.
 func (f *flow) put(flowed func(box func(int) draw.Box) []parts.Flowed) {
-	first := len(f.leaves) - 1
+	over := []*leaf{f.now}
 	pages := flowed(func(n int) draw.Box {
-		for first+n >= len(f.leaves) {
+		for n >= len(over) {
 			f.turn()
+			over = append(over, f.now)
 		}
 		return f.room
 	})
 	for i, p := range pages {
-		f.leaves[first+i].add(p.Items...)
+		over[i].add(p.Items...)
 		f.room.Hi.Y = p.Bottom - gap
 	}
 }
@@ -100,11 +101,18 @@ func (f *flow) paragraph(text string, size draw.Um, bold bool) {
 	f.room.Hi.Y -= gap / 2
 }
 
-// key explains line types and hatches.
-func (f *flow) key(k parts.Key) {
-	const entry = 7 * draw.MM
-	f.need(draw.Um(len(k.Entries)+1) * entry)
-	items, bottom := k.Items(draw.At(f.room.Lo.X, f.room.Hi.Y), f.room.W())
-	f.now.add(items...)
-	f.room.Hi.Y = bottom - gap
+// key explains line types and hatches, in columns side by side.
+func (f *flow) key(entries []parts.Entry) {
+	const entry, least = 7 * draw.MM, 58 * draw.MM
+	cols := max(1, int(f.room.W()/least))
+	rows := (len(entries) + cols - 1) / cols
+	f.need(draw.Um(rows) * entry)
+	wide, bottom := f.room.W()/draw.Um(cols), f.room.Hi.Y
+	for i := 0; i*rows < len(entries); i++ {
+		k := parts.Key{Entries: entries[i*rows : min(len(entries), (i+1)*rows)]}
+		items, low := k.Items(draw.At(f.room.Lo.X+draw.Um(i)*wide, f.room.Hi.Y), wide-gap)
+		f.now.add(items...)
+		bottom = min(bottom, low)
+	}
+	f.room.Hi.Y = bottom - gap/2
 }

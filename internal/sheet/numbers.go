@@ -6,6 +6,7 @@ import (
 	"dryfit/internal/geom"
 	"dryfit/internal/report"
 	"dryfit/internal/tiling/piece"
+	"dryfit/internal/typeset"
 )
 
 // fewLeaders is how many narrow pieces of a sheet get their number beside them; where more need it, part sheets at a
@@ -72,21 +73,34 @@ func (d *facade) all() []piece.Piece {
 	return out
 }
 
-// number sets the address within the piece, level if it can, near its middle if it can.
+// number sets the address within the piece, level if it can, near its middle if it can. It comes as one group.
 func (d *facade) number(c piece.Piece) ([]draw.Item, bool) {
-	rings := d.rings(c.OnFace)
-	b := d.box(c.OnFace.Bounds())
-	l := parts.Label{Body: c.Address, Class: "number", Clear: c.Whole}
+	t, ok := inside(&d.crowd, d.rings(c.OnFace), c.Address)
+	if !ok {
+		return nil, false
+	}
+	g := draw.Group{Class: "number", Items: []draw.Item{t}}
+	if !c.Whole { // hatching is interrupted behind it (ISO 128-50)
+		g.Items = []draw.Item{draw.Rect(typeset.BoxOf(t).Inset(-inkClear), draw.Pen{}, draw.Fill{On: true, Color: draw.White}), t}
+	}
+	return []draw.Item{g}, true
+}
+
+// inkClear is kept between a number and the sides of its piece.
+const inkClear draw.Um = 250
+
+// inside finds the place of a word within an outline, clear of its sides and of other words.
+func inside(c *crowd, rings [][]draw.XY, word string) (draw.Text, bool) {
+	l := parts.Label{Body: word, Class: "number"}
 	for _, l.Turn = range []int{0, 90} {
-		for _, at := range spots(b) {
-			l.At = at
-			if box := l.Box(); within(rings, box) && d.free(box) {
-				d.take(box)
-				return l.Items(), true
+		for _, l.At = range spots(draw.Path{Rings: rings}.Reach()) {
+			if box := typeset.BoxOf(l.Text()).Inset(-inkClear); within(rings, box) && c.free(box) {
+				c.take(box)
+				return l.Text(), true
 			}
 		}
 	}
-	return nil, false
+	return draw.Text{}, false
 }
 
 // spots are places in a box: its middle, then a grid about it.
@@ -183,7 +197,7 @@ func (d *facade) marks() []draw.Item {
 	for i, h := range d.site.Holes {
 		text := report.HoleMark(i)
 		if size := d.drill(h.Name, max(h.Drill, h.Diameter)); size > 0 {
-			text += " ⌀" + d.p.Style.Bare(size)
+			text += " Ø" + d.p.Style.Bare(size)
 		}
 		note(d.point(h.Center), text)
 	}

@@ -66,10 +66,10 @@ func pages(from, to int) string {
 
 // roomPlan draws the outline at the top of the page.
 func (f *flow) roomPlan() {
-	const lettering = 15 * draw.MM // round the outline, for names
+	const lettering = 12 * draw.MM // round the outline, for names
 	bounds := outline(f.p.Room.Survey.Corners, boardPoint).Bounds()
 	whole := f.room
-	whole.Lo.Y = whole.Hi.Y - whole.H()*45/100
+	whole.Lo.Y = whole.Hi.Y - whole.H()*58/100
 	inner := whole.Inset(lettering)
 	v := view{n: largest(bounds.W(), bounds.H(), inner), of: bounds.Min}
 	v.at = draw.At(inner.Lo.X+(inner.W()-v.um(bounds.W()))/2, inner.Hi.Y-v.um(bounds.H()))

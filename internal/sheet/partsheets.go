@@ -89,7 +89,7 @@ func (w *wall) cutUp(d *facade, area geom.Rect, items, words []draw.Item) {
 	paper, room := w.roomiest(want)
 	all := windows(want, room)
 	for _, x := range all {
-		f := w.writer(leaf{title: w.name, detail: fmt.Sprintf("Part %s of %d: numbers of small pieces", x.name, len(all)), paper: paper, scale: d.words()})
+		f := w.writer(leaf{title: w.name, detail: fmt.Sprintf("Part %s of %d: numbers", x.name, len(all)), paper: paper, scale: d.words()})
 		by := draw.At(f.room.Lo.X-x.shown.Lo.X, f.room.Hi.Y-x.shown.Hi.Y)
 		shown := draw.Box{Lo: x.shown.Lo.Plus(by), Hi: x.shown.Hi.Plus(by)}
 		visible := append(touching(items, x.shown), wholly(words, x.shown)...)

@@ -7,11 +7,7 @@ import (
 
 // rods are the gauge rods (story poles) of a face: where each course and column begins and ends, to be marked on a
 // batten in one go from its datum.
-func (w *wall) rods() {
-	if !w.hasRods() {
-		return
-	}
-	f := w.writer(leaf{title: w.name, detail: "Gauge rods: courses and columns", paper: w.paper.Paper})
+func (w *wall) rods(f *flow) {
 	f.notes("", "Mark all positions from the datum and none from the mark before: then no error grows. Each is rounded to the tape by itself; "+
 		"the differences are of the rounded positions, so they add up.", "Check the rod against the wall at both ends before the first tile is set.")
 	for _, z := range w.face.Fields {

@@ -85,23 +85,11 @@ func tileItems(s []tiling.Source, v view, size tiling.Size, pieces map[string]pi
 		}
 		rings := v.rings(lying(p.InTile, x))
 		out = append(out, draw.Path{Class: "piece", Title: x.Piece, Rings: rings, Closed: true, Pen: draw.Line(draw.Narrow), Fill: draw.Fill{On: true, Color: draw.White}})
-		out = append(out, nameIn(&c, rings, x.Piece)...)
-	}
-	return out
-}
-
-// nameIn writes a name into an outline where it has room; the caption has it in any case.
-func nameIn(c *crowd, rings [][]draw.XY, name string) []draw.Item {
-	l := parts.Label{Body: name, Clear: true, Class: "number"}
-	for _, l.Turn = range []int{0, 90} {
-		for _, l.At = range spots(draw.Path{Rings: rings}.Reach()) {
-			if b := l.Box(); within(rings, b) && c.free(b) {
-				c.take(b)
-				return l.Items()
-			}
+		if t, ok := inside(&c, rings, x.Piece); ok { // the caption has it in any case
+			out = append(out, t)
 		}
 	}
-	return nil
+	return out
 }
 
 // lying is a piece's outline where it lies in the tile that it is cut from.
