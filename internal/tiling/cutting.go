@@ -32,6 +32,12 @@ func (m *maker) blank(g good, size int) blank {
 	return b
 }
 
+// told is the blank as the plan tells it.
+func (b blank) told() Blank {
+	return Blank{Length: b.size.Length, Width: b.size.Width, Quarter: b.turns == document.AnyTurn, Half: b.turns != document.NoTurn,
+		Kerf: b.kerf, LeastStrip: b.leastStrip}
+}
+
 // defaultKerf is a wet saw's blade with its wander (common practice).
 const defaultKerf = unit.Inch / 16
 

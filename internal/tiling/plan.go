@@ -95,10 +95,21 @@ type Source struct {
 	At    geom.Point `json:"at"`    // lower left corner of the turned bounds, in the tile's own frame
 }
 
+// Blank is a whole tile with how it may be cut.
+type Blank struct {
+	Length     unit.Length `json:"length"` // real, after a dry lay
+	Width      unit.Length `json:"width"`
+	Quarter    bool        `json:"quarter"`    // a piece may lie a quarter turned in it
+	Half       bool        `json:"half"`       // a piece may lie upside down in it
+	Kerf       unit.Length `json:"kerf"`       // lost between two pieces; 0 where tile is snapped
+	LeastStrip unit.Length `json:"leastStrip"` // the narrowest strip that snaps; 0 where tile is sawn
+}
+
 // Good is how much of one tile good is needed.
 type Good struct {
 	Tile     string   `json:"tile"`
 	Size     int      `json:"size"`
+	Blank    Blank    `json:"blank"`          // the whole tile as the cutting plan took it
 	Whole    int      `json:"whole"`          // set uncut
 	CutFrom  int      `json:"cutFrom"`        // cut up
 	Least    int      `json:"least"`          // proven: no cutting plan needs fewer for the cuts

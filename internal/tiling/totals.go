@@ -51,7 +51,9 @@ func (m *maker) totals(u usage) []Good {
 	for _, e := range u.list {
 		r := m.blank(e.good, e.size).pack(e.cut, 0)
 		m.unfit(e, r)
-		out = append(out, m.total(e, r))
+		g := m.total(e, r)
+		g.Blank = m.blank(e.good, e.size).told()
+		out = append(out, g)
 	}
 	return out
 }
