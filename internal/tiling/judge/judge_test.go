@@ -26,7 +26,7 @@ func TestOrderOf(t *testing.T) {
 	for _, row := range []string{
 		" -> balance, narrowest cut;",
 		"even cuts -> balance, narrowest cut;",
-		"fewest tiles -> tiles to buy, number of cuts;",
+		"fewest tiles -> tiles to buy, slivers in sight;",
 		"narrowest neck -> narrowest neck, balance, narrowest cut;",
 		"sight lines, holes safe -> sight lines, holes clear of joints, narrowest neck;",
 		"sight lines, nonsense, balance -> sight lines, balance, narrowest cut; nonsense",
@@ -78,7 +78,7 @@ func TestSayInTheReadersUnits(t *testing.T) {
 		{Measure{Name: SliverPlaces, IsCount: true, Count: 3, Cost: 3, Where: "floor"}, "slivers in sight: 3 (some at floor)"},
 		{Measure{Name: SliverPlaces, IsCount: true}, "no slivers in sight"},
 		{Measure{Name: Balance, Length: quarter / 100}, "the cuts left and right of the center line are alike"},
-		{Measure{Name: SightLines, Length: quarter, Cost: 8, Where: "window"}, "courses miss the sight lines by 1/4 in in all (most at window)"},
+		{Measure{Name: SightLines, Length: quarter, Cost: 8, Where: "window"}, "courses miss the sight lines by a total of 1/4 in (most at window)"},
 		{Measure{Name: HolesClear, Length: -quarter, Cost: 8, Where: "spout"}, "a joint runs 1/4 in inside a hole's rim (spout)"},
 		{Measure{Name: HolesClear, Length: quarter, Cost: -8, Where: "spout"}, "the nearest hole's rim is 1/4 in from a joint (spout)"},
 		{Measure{Name: CutCount, IsCount: true, Count: 12, Cost: 12}, "tiles to cut: 12"},
@@ -94,12 +94,19 @@ func TestThanComparesOrSaysBoth(t *testing.T) {
 	a := Measure{Name: NarrowestCut, Length: 4 * unit.Inch, Cost: -128}
 	b := Measure{Name: NarrowestCut, Length: unit.Inch, Cost: -32}
 	none := Measure{Name: NarrowestCut, None: true}
+	sliver := func(n int) Measure { return Measure{Name: SliverPlaces, IsCount: true, Count: n, Cost: int64(n)} }
+	hole := func(n unit.Length) Measure { return Measure{Name: HolesClear, Length: n * unit.Inch, Cost: -int64(n)} }
 	for _, row := range []struct {
 		m, o Measure
 		want string
 	}{
-		{a, b, "the narrowest cut shows 4 in against 1 in"},
-		{none, b, "no width is cut; the other: the narrowest cut shows 1 in"},
+		{a, b, "the narrowest cut shows 4 in, against 1 in"},
+		{none, b, "no width is cut, against 1 in"},
+		{b, none, "the narrowest cut shows 1 in, against none"},
+		{sliver(2), sliver(0), "slivers in sight: 2, against none"},
+		{sliver(0), sliver(2), "no slivers in sight, against 2"},
+		{hole(-1), hole(2), "a joint runs 1 in inside a hole's rim, against 2 in clear of it"},
+		{hole(2), hole(-1), "the nearest hole's rim is 2 in from a joint, against 1 in inside the rim"},
 	} {
 		if got := Than(row.m, row.o).Say(inches); got != row.want {
 			t.Errorf("got %q, want %q", got, row.want)
@@ -109,8 +116,13 @@ func TestThanComparesOrSaysBoth(t *testing.T) {
 
 func TestEveryMeasureHasWords(t *testing.T) {
 	for _, n := range All() {
-		if Say(Measure{Name: n, Cost: 1}).Text == "" {
-			t.Errorf("%s has no words", n)
+		for _, m := range []Measure{{Name: n, Cost: 1}, {Name: n}, {Name: n, None: true}} {
+			if m.None && (n == SliverPlaces || n == CutCount) {
+				continue // they can always be counted
+			}
+			if r := Than(m, m); strings.HasPrefix(r.Text, ",") || strings.HasSuffix(r.Text, " ") {
+				t.Errorf("%s has no words for %+v: %q", n, m, r.Text)
+			}
 		}
 	}
 }

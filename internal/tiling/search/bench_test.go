@@ -15,6 +15,7 @@ func BenchmarkBestThird(b *testing.B)   { benchmark(b, wall300+" | running 1/3")
 func BenchmarkBestLarge(b *testing.B) {
 	benchmark(b, wall300+" | tile 597 297 3 | running 1/3")
 }
+// Panels: set out to 1 mm.
 func BenchmarkBestPanel(b *testing.B) {
 	benchmark(b, wall300+" | tile 1197 597 3 | taper 7 | fall 5 | running 1/3")
 }
@@ -38,4 +39,12 @@ func BenchmarkBoundedHerringbone(b *testing.B) {
 }
 func BenchmarkBoundedDiagonal(b *testing.B) {
 	benchmark(b, "room 3000 2400 | tile 297 297 3 | diagonal stack | mark 0.5")
+}
+
+// One layout, as a person drags it.
+func BenchmarkJudgeTapered(b *testing.B) {
+	in := read(b, wall300+" | taper 7 | fall 5 | tile 297 297 3 | running 1/2")
+	for b.Loop() {
+		Judge(in, in.Zero)
+	}
 }

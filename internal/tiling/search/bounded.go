@@ -9,20 +9,20 @@ import (
 	"dryfit/internal/unit"
 )
 
-// A bounded search divides each lattice vector into most parts at first, or fewer, down to least, where a face has so
+// A bounded search divides each lattice vector into finest parts at first, or fewer, down to roughest, where a face has so
 // many tiles along its edges that budget looks at a tile would not do; deepened is how many of the best places are then
 // refined, by halves down to the mark.
 const (
-	most     = 8
-	least    = 4
+	finest   = 8
+	roughest = 4
 	budget   = 60_000
 	deepened = 3
 )
 
 // parts is into how many parts each lattice vector is divided.
 func (c *climber) parts() int {
-	n := most
-	for n > least && n*n*len(c.census.stretch) > budget {
+	n := finest
+	for n > roughest && n*n*len(c.census.stretch) > budget {
 		n--
 	}
 	return n

@@ -123,7 +123,7 @@ func TestBoundedIsNoWorseThanItsGrid(t *testing.T) {
 				t.Fatalf("%s: %v is better than %v", line, g.origin, res.Finalists[0].Origin)
 			}
 		}
-		if res.Exact || res.Coarse <= res.Resolution || res.Evaluated < least*least || res.Evaluated > 500 {
+		if res.Exact || res.Coarse <= res.Resolution || res.Evaluated < roughest*roughest || res.Evaluated > 500 {
 			t.Errorf("%s: %d judged, %s to %s", line, res.Evaluated, res.Coarse.JSON(), res.Resolution.JSON())
 		}
 		for _, m := range res.Finalists[0].Measures {

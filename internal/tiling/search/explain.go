@@ -1,36 +1,47 @@
 package search
 
 import (
-	"slices"
-
 	"dryfit/internal/geom"
 	"dryfit/internal/tiling/judge"
 )
 
-// explain gives every kept layout its sentence of why and why not. They speak of the pool: the best by the person's
-// order, the best by each single measure, and the best of each part of the offsets.
-func explain(kept, pool []Candidate) {
+// explain gives every kept layout its sentence of why and why not. The first is held against all that were judged,
+// which hold the best by each measure that the search covers; the others are held against the first.
+func explain(kept, judged []Candidate) {
 	for i := range kept {
 		if i == 0 {
-			kept[i].Why, kept[i].WhyNot = whyFirst(kept[0], pool), whyNotFirst(kept[0], pool)
-			continue
+			kept[0].Why, kept[0].WhyNot = whyFirst(kept[0], judged), whyNotFirst(kept[0], judged)
+		} else {
+			kept[i].Why, kept[i].WhyNot = gains(kept[i], kept[0]), losses(kept[i], kept[0])
 		}
-		kept[i].Why, kept[i].WhyNot = gains(kept[i], kept[0]), losses(kept[i], kept[0])
 	}
 }
 
-// whyFirst names the measures in which no layout does better.
-func whyFirst(c Candidate, pool []Candidate) judge.Reason {
-	var best []judge.Reason
-	for i, m := range c.Measures {
-		if !m.None && len(best) < spoken && m.Cost <= leastCost(pool, i) {
-			best = append(best, judge.Say(m))
+// whyFirst names the measures in which no layout does better, as far as that is proved, and then those in which none
+// of the judged ones does.
+func whyFirst(c Candidate, judged []Candidate) judge.Reason {
+	var proved, among []judge.Reason
+	for _, m := range c.Measures {
+		switch {
+		case m.None || len(proved)+len(among) == spoken || m.Cost > least(judged, m).Cost:
+		case m.Exact:
+			proved = append(proved, judge.Say(m))
+		default:
+			among = append(among, judge.Say(m))
 		}
 	}
-	if len(best) == 0 {
+	out := judge.Join(". ", headed("no layout does better in: ", proved), headed("none of those judged does better in: ", among))
+	if out.Text == "" {
 		return judge.Because("the best by the order of importance")
 	}
-	return judge.Join("", judge.Because("no layout does better in: "), judge.Join("; ", best...))
+	return out
+}
+
+func headed(head string, list []judge.Reason) judge.Reason {
+	if len(list) == 0 {
+		return judge.Reason{}
+	}
+	return judge.Join("", judge.Because(head), judge.Join("; ", list...))
 }
 
 // spoken is how many measures a sentence names before it is too long to read at the wall.
@@ -38,22 +49,25 @@ const spoken = 3
 
 // whyNotFirst names what the first gives up: the most important measure in which another layout is better, and by how
 // much at best.
-func whyNotFirst(c Candidate, pool []Candidate) judge.Reason {
-	for i, m := range c.Measures {
-		k := slices.IndexFunc(pool, func(o Candidate) bool { return o.Measures[i].Cost == leastCost(pool, i) })
-		if k >= 0 && pool[k].Measures[i].Cost < m.Cost {
-			return judge.Join("", judge.Than(m, pool[k].Measures[i]), judge.Because(" in another layout"))
+func whyNotFirst(c Candidate, judged []Candidate) judge.Reason {
+	for _, m := range c.Measures {
+		if best := least(judged, m); best.Cost < m.Cost {
+			return judge.Join("", judge.Than(m, best), judge.Because(" elsewhere"))
 		}
 	}
 	return judge.Reason{}
 }
 
-func leastCost(pool []Candidate, i int) int64 {
-	least := pool[0].Measures[i].Cost
-	for _, c := range pool {
-		least = min(least, c.Measures[i].Cost)
+// least returns the best that any judged layout has of a measure; m itself if none has less.
+func least(judged []Candidate, m judge.Measure) judge.Measure {
+	for _, c := range judged {
+		for _, o := range c.Measures {
+			if o.Name == m.Name && o.Cost < m.Cost {
+				m = o
+			}
+		}
 	}
-	return least
+	return m
 }
 
 // gains names the most important measures in which c beats o.

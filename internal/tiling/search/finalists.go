@@ -10,18 +10,36 @@ import (
 	"dryfit/internal/unit"
 )
 
-// finalists measures the winners in full, ranks them by the whole order of importance, and keeps those that are
-// truly different: apart on the wall, and not the same in every measure.
+// finalists measures the winners, has the foremost of them counted in full, ranks those by the whole order of
+// importance, and keeps what is truly different: apart on the wall, and better in something.
 func finalists(in *Input, winners []found, names []judge.Name, measure func(geom.Point) []judge.Measure) []Candidate {
 	var pool []Candidate
 	for _, w := range once(winners) {
-		c := Candidate{Origin: w.origin, Measures: measure(w.origin)}
-		pool = append(pool, in.complete(c, names))
+		pool = append(pool, Candidate{Origin: w.origin, Measures: measure(w.origin)})
 	}
-	slices.SortStableFunc(pool, Compare)
-	kept := different(in, pool)
-	explain(kept, pool)
+	front := foremost(in, pool)
+	for i := range front {
+		front[i] = in.complete(front[i], names)
+	}
+	slices.SortStableFunc(front, Compare)
+	kept := different(in, front)
+	explain(kept, append(front, pool...))
 	return kept
+}
+
+// mostCounted is the most layouts that are counted in full: each count lays every piece and pairs the offcuts.
+const mostCounted = 10
+
+// foremost drops winners that lie near one before them. Those of the person's order, of each measure and of each part
+// of the offsets come in that order, so that what is left speaks for all.
+func foremost(in *Input, pool []Candidate) (front []Candidate) {
+	for _, c := range pool {
+		close := func(o Candidate) bool { return near(&in.Bond, c.Origin.Sub(o.Origin), in.Mark) }
+		if len(front) < mostCounted && !slices.ContainsFunc(front, close) {
+			front = append(front, c)
+		}
+	}
+	return front
 }
 
 // once drops winners of several races, keeping the order.
@@ -52,7 +70,7 @@ func different(in *Input, pool []Candidate) []Candidate {
 	for _, strict := range []bool{true, false} {
 		for _, c := range pool {
 			alike := func(k Candidate) bool {
-				return Compare(c, k) == 0 || near(&in.Bond, c.Origin.Sub(k.Origin), in.Mark) || strict && !gainsOver(c, k)
+				return Compare(c, k) == 0 || near(&in.Bond, c.Origin.Sub(k.Origin), in.Mark) || strict && !c.gains(k)
 			}
 			if len(kept) < in.Keep && !slices.ContainsFunc(kept, alike) {
 				kept = append(kept, c)
@@ -65,15 +83,20 @@ func different(in *Input, pool []Candidate) []Candidate {
 	return kept
 }
 
-// gainsOver reports whether c is better than k in any measure.
-func gainsOver(c, k Candidate) bool {
+// gains reports whether c is better than k in any measure, by as much as is worth telling.
+func (c Candidate) gains(k Candidate) bool {
 	for i, m := range c.Measures {
-		if m.Cost < k.Measures[i].Cost {
+		gain := k.Measures[i].Cost - m.Cost
+		if gain >= worth || gain > 0 && m.IsCount {
 			return true
 		}
 	}
 	return false
 }
+
+// worth is how many marks longer or shorter something must be to make another layout worth looking at: 1/4 in or 4 mm
+// (ours).
+const worth = 8
 
 // Apart: two layouts nearer than this share of the tile, both ways, look the same on the wall (ours).
 const Apart = unit.One / 8

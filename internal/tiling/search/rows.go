@@ -60,7 +60,8 @@ type rimKey struct {
 func newRows(p *problem) *rows {
 	base := newColumns(p.s.steps)
 	p.lineCosts(0, base)
-	return &rows{p: p, bands: newBands(p.sides), base: base, along: newColumns(p.s.steps), rims: map[rimKey][]int64{}, off: newTrims(p.jambs, p.s.steps)}
+	return &rows{p: p, bands: newBands(p.sides), base: base, along: newColumns(p.s.steps),
+		rims: map[rimKey][]int64{}, off: newTrims(p.jambs, p.s.steps)}
 }
 
 // at returns the costs along the courses at one offset across them.
