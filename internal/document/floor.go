@@ -42,7 +42,7 @@ var joist = either(
 		fact("depth", "the real depth", length(over), func(s *section) *Value[unit.Length] { return &s.d }).like("9-1/4"),
 	))
 
-const nominalPattern = `^[12346]\s*[xX×]\s*(2|3|4|6|8|10|12|14|16)$`
+const nominalPattern = `^[1-4]\s*[xX×]\s*(2|3|4|6|8|10|12|14|16)$`
 
 var nominal = regexp.MustCompile(nominalPattern)
 

@@ -18,7 +18,7 @@ func TestDressed(t *testing.T) {
 			t.Errorf("%s: %s x %s, want %s x %s", nominal, s.Bare(thick), s.Bare(wide), want[0], want[1])
 		}
 	}
-	for _, bad := range []string{"", "2", "x", "2x7", "2x", "axb", "9x10"} {
+	for _, bad := range []string{"", "2", "x", "2x7", "2x", "axb", "9x10", "6x10"} {
 		if _, _, ok := dressed(bad); ok {
 			t.Errorf("%q was taken", bad)
 		}

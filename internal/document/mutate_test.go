@@ -55,7 +55,7 @@ var tokens = []string{"'", "\"", ": ", "- ", "{", "}", "[", "]", "&a ", "*a", "!
 
 // A reader of people's files never falls over, and every finding stands at a place in the file.
 func TestMutatedDocuments(t *testing.T) {
-	rounds := 3000
+	rounds := 2000
 	if testing.Short() {
 		rounds = 300
 	}

@@ -21,6 +21,7 @@ type Node struct {
 	Kind    Kind
 	Text    string // of a scalar, unquoted
 	Quoted  bool
+	Flow    bool    // a list in [ ] or a map in { }
 	AsIs    bool    // the text stands letter for letter at its place, behind the quote mark if it is quoted
 	Items   []*Node // of a list
 	Entries []Entry // of a map, in document order, each key once

@@ -98,6 +98,7 @@ func (b *builder) node(y *yaml.Node, path string, depth int) *Node {
 	if y.Kind == yaml.AliasNode && y.Alias.Kind == yaml.ScalarNode {
 		y = y.Alias
 	}
+	n.Flow = y.Style&yaml.FlowStyle != 0
 	switch y.Kind {
 	case yaml.ScalarNode:
 		b.scalar(y, n)

@@ -1,0 +1,85 @@
+package text
+
+import "slices"
+
+// Verb is what an operation does.
+type Verb uint8
+
+const (
+	Set    Verb = iota // give the key at the path this value; the key and the keys above it come into being where needed
+	Add                // as Set, but the key must not be there yet
+	Remove             // take the key and its value out
+	Rename             // give the key this name; its value and its place stay
+)
+
+func (v Verb) String() string { return [...]string{"set", "add", "remove", "rename"}[v] }
+
+// Op is one change to a document. A path is keys only: an ordered list is one value and is set as a whole.
+type Op struct {
+	Do    Verb
+	Path  []string
+	Value string // of set and add: what would stand behind the colon, on one line; of rename: the new name
+}
+
+// on applies an operation to a tree and returns the new tree; the old one stays as it is. Why says why it can not be.
+func (op Op) on(n *Node, path []string, value *Node) (_ *Node, why string) {
+	if n.Kind == Empty && (op.Do == Set || op.Do == Add) {
+		n = &Node{Kind: Map}
+	}
+	if n.Kind != Map {
+		return nil, "there are no keys here"
+	}
+	i := slices.IndexFunc(n.Entries, func(e Entry) bool { return e.Key == path[0] })
+	out := *n
+	out.Entries = slices.Clone(n.Entries)
+	if len(path) > 1 {
+		return op.below(&out, i, path, value)
+	}
+	switch {
+	case op.Do == Add && i >= 0:
+		return nil, "there is one already"
+	case (op.Do == Remove || op.Do == Rename) && i < 0:
+		return nil, "there is none"
+	case op.Do == Remove:
+		out.Entries = slices.Delete(out.Entries, i, i+1)
+	case op.Do == Rename && op.Value != path[0] && n.Get(op.Value) != nil:
+		return nil, "there is one of that name already"
+	case op.Do == Rename:
+		out.Entries[i].Key = op.Value
+	case i >= 0:
+		out.Entries[i].Value = value
+	default:
+		out.Entries = append(out.Entries, Entry{Key: path[0], Value: value})
+	}
+	return &out, ""
+}
+
+// below goes one key further down.
+func (op Op) below(out *Node, i int, path []string, value *Node) (_ *Node, why string) {
+	if i < 0 && (op.Do == Remove || op.Do == Rename) {
+		return nil, "there is none"
+	}
+	child := &Node{Kind: Map}
+	if i >= 0 {
+		child = out.Entries[i].Value
+	}
+	child, why = op.on(child, path[1:], value)
+	if why != "" {
+		return nil, why
+	}
+	if i < 0 {
+		out.Entries = append(out.Entries, Entry{Key: path[0], Value: child})
+	} else {
+		out.Entries[i].Value = child
+	}
+	return out, ""
+}
+
+// Equal reports whether two trees hold the same keys and values in the same order, wherever they stand.
+func Equal(a, b *Node) bool {
+	if a.Kind != b.Kind || a.Text != b.Text {
+		return false
+	}
+	return slices.EqualFunc(a.Items, b.Items, Equal) &&
+		slices.EqualFunc(a.Entries, b.Entries, func(a, b Entry) bool { return a.Key == b.Key && Equal(a.Value, b.Value) })
+}
