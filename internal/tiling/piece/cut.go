@@ -30,7 +30,7 @@ func (w *work) cut() Cut {
 func visible(all []setting) unit.Length {
 	var least unit.Length
 	for i, s := range all {
-		v := max(0, min(s.From, s.To)-s.hidden)
+		v := max(0, s.narrow-s.hidden)
 		if i == 0 || v < least {
 			least = v
 		}
@@ -49,7 +49,7 @@ func shows(s Step) bool {
 // snaps reports whether both strips of a single cut are wide enough to break.
 func (w *work) snaps(s setting) bool {
 	full := w.w
-	if s.facing().upright() {
+	if s.facing.upright() {
 		full = w.l
 	}
 	kept, off := min(s.SawFrom, s.SawTo), full-max(s.SawFrom, s.SawTo)

@@ -44,7 +44,7 @@ func newWork(in Input) *work {
 				w.has[-v.Edge] = true
 			}
 		}
-		w.lines = append(w.lines, cutLines(r)...)
+		w.lines = append(w.lines, cutLines(r, w.hex)...)
 	}
 	return w
 }

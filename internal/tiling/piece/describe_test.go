@@ -84,6 +84,9 @@ func TestKindsOfCut(t *testing.T) {
 		{"taper at the top", "0,0 300,0 300,255 0,250", "0,0", "2-1", "taper; e3: bottom 50-55"},
 		{"taper too small to set", "0,0 450.5,0 450,200 0,200", "0,0", "1-2", "straight; e2: left 150"},
 		{"taper over a mark but small", "0,0 450.2,0 449.8,200 0,200", "0,0", "1-2", "taper; e2: left 150-149"},
+		{"at 45 degrees from bottom to top", "0,0 250,0 50,200 0,200", "0,0", "1-1", "taper; e2: left 250-50"},
+		{"and the other way", "50,0 300,0 300,200 250,200", "0,0", "1-1", "taper; e4: right 250-50"},
+		{"taper cut off at the top: marked on the whole tile", "0,0 450,0 440,250 0,250", "0,0", "2-2", "corner; e2: left 142-134; e3: bottom 50"},
 		{"triangle", "0,0 100,0 0,100", "0,0", "1-1", "triangle; e2: bottom and left 100"},
 		{"triangle at the upper right", "300,200 250.5,200 300,140", "0,0", "1-1", "triangle; e2: top and right 49-60"},
 		{"clipped", "0,0 300,0 300,150 250,200 0,200", "0,0", "1-1", "clipped; e3: right and top 150-250"},
@@ -113,8 +116,23 @@ func TestKindsOfCut(t *testing.T) {
 		if got := say(p.Cut); got != c.want {
 			t.Errorf("%s:\n got %s\nwant %s", c.name, got, c.want)
 		}
+		if p.Cut.Kind != piece.NoCut && p.Cut.Visible == 0 {
+			t.Errorf("%s: nothing of it is seen", c.name)
+		}
 		if b := (bench{p, 300 * 16000, 200 * 16000}); b.told() {
 			b.check(t)
+		}
+	}
+}
+
+// A steep cut from side to side of an upright tile is measured along its sides.
+func TestSteepCutOfATallTile(t *testing.T) {
+	for face, want := range map[string]string{
+		"0,0 200,0 200,290 0,10":     "taper; e3: bottom 10-290",
+		"0,290 200,10 200,300 0,300": "taper; e1: top 10-290",
+	} {
+		if got := say(describe(face, "stack, 200x300, 0", "0,0")[0].Cut); got != want {
+			t.Errorf("%s: %s, want %s", face, got, want)
 		}
 	}
 }

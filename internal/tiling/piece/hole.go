@@ -67,7 +67,7 @@ func (w *work) onPiece(f facing) bool {
 // nearestCut finds the nearest cut that a line through p along the axis meets.
 func (w *work) nearestCut(f facing, p geom.Point) (best unit.Length, name string) {
 	for _, l := range w.lines {
-		if l.facing().upright() != f.upright() {
+		if l.facing.upright() != f.upright() {
 			continue
 		}
 		a, b := l.ends()

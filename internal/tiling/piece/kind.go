@@ -68,9 +68,9 @@ func (w *work) bay() CutKind {
 		if !l.bay[0] || !l.bay[1] {
 			continue
 		}
-		depth := [...]int64{int64(box.Max.X - l.a.X), int64(box.Max.Y - l.a.Y), int64(l.a.X - box.Min.X), int64(l.a.Y - box.Min.Y)}[l.facing()]
+		depth := [...]int64{int64(box.Max.X - l.a.X), int64(box.Max.Y - l.a.Y), int64(l.a.X - box.Min.X), int64(l.a.Y - box.Min.Y)}[l.facing]
 		full := int64(box.H())
-		if l.facing().upright() {
+		if l.facing.upright() {
 			full = int64(box.W())
 		}
 		if 2*depth >= full {

@@ -13,10 +13,11 @@ type line struct {
 	meets         []geom.Label
 	before, after geom.Label // labels of the edges at its ends; 0 or more for another cut
 	bay           [2]bool    // the outline turns inward at a, at b
+	facing        facing
 }
 
 // cutLines returns the cuts along a ring, in its order.
-func cutLines(r geom.Ring) []line {
+func cutLines(r geom.Ring, hex bool) []line {
 	r = startAtTurn(r)
 	var out []line
 	for i, v := range r {
@@ -34,6 +35,9 @@ func cutLines(r geom.Ring) []line {
 		last := &out[len(out)-1]
 		last.b, last.after = next.P, next.Edge
 		last.bay[1] = geom.Side(v.P, next.P, after.P) < 0
+	}
+	for i := range out {
+		out[i].facing = out[i].towards(hex)
 	}
 	return out
 }
@@ -75,13 +79,18 @@ const (
 	toTop
 )
 
-// facing follows from the line's main direction.
-func (l line) facing() facing {
+// towards is the side that a cut is measured from. A cut between two opposite sides of a tile is measured along them, however much it
+// slopes; any other across its main direction.
+func (l line) towards(hex bool) facing {
 	d := l.b.Sub(l.a)
+	upright := d.Y.Abs() >= d.X.Abs()
+	if !hex && l.before < 0 && l.after < 0 && l.before != l.after && (l.before-l.after)&1 == 0 {
+		upright = l.before&1 == 0 // from bottom to top or back
+	}
 	switch {
-	case d.Y.Abs() >= d.X.Abs() && d.Y > 0:
+	case upright && d.Y > 0:
 		return toLeft
-	case d.Y.Abs() >= d.X.Abs():
+	case upright:
 		return toRight
 	case d.X > 0:
 		return toTop
@@ -97,15 +106,24 @@ func (f facing) label() geom.Label { return -1 - geom.Label(f) }
 
 // ends returns the lower or left end first.
 func (l line) ends() (geom.Point, geom.Point) {
-	if f := l.facing(); f == toRight || f == toBottom {
+	if f := l.facing; f == toRight || f == toBottom {
 		return l.b, l.a
 	}
 	return l.a, l.b
 }
 
 // from measures a point from the tile's side in the given direction.
-func (w *work) from(f facing, p geom.Point) unit.Length {
-	return [...]unit.Length{p.X, p.Y, w.l - p.X, w.w - p.Y}[f]
+func (w *work) from(f facing, p geom.Point) unit.Length { return w.fromSide(f, place(f, p)) }
+
+// fromSide measures a coordinate from that side.
+func (w *work) fromSide(f facing, v unit.Length) unit.Length {
+	switch f {
+	case toRight:
+		return w.l - v
+	case toTop:
+		return w.w - v
+	}
+	return v
 }
 
 // place is the point's coordinate on the axis that f measures.

@@ -1,6 +1,7 @@
 package piece_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -76,9 +77,13 @@ func TestACutAlongTwoEdges(t *testing.T) {
 		{P: geom.Point{X: x, Y: bondtest.MM("90")}, Edge: 2}, {P: geom.Point{X: x, Y: bondtest.MM("200")}, Edge: 4}, {P: geom.Point{Y: bondtest.MM("200")}, Edge: 5}}}
 	f := piece.Field{Bond: b, Tools: piece.Tools{Mark: unit.Millimetre}, Edges: map[geom.Label]piece.Edge{
 		2: {Name: "wall", Joint: bondtest.MM("3"), Forgive: bondtest.MM("2")}, 3: {Name: "post", Joint: bondtest.MM("4"), Forgive: bondtest.MM("0.4")}}}
-	c := piece.Describe(piece.Input{Laid: lay.Lay(face, b, geom.Point{}, nil)[0], Field: f}).Cut
-	if s := c.Steps[0]; len(c.Steps) != 1 || s.Edge != "wall, post" || s.Leaves != bondtest.MM("4.5") || !s.Wide {
-		t.Errorf("%+v", c)
+	for k := range face[0] { // wherever the outline begins
+		laid := lay.Lay(face, b, geom.Point{}, nil)[0]
+		laid.Shape = geom.Region{slices.Concat(laid.Shape[0][k:], laid.Shape[0][:k])}
+		c := piece.Describe(piece.Input{Laid: laid, Field: f}).Cut
+		if s := c.Steps[0]; len(c.Steps) != 1 || s.Edge != "wall, post" || s.Leaves != bondtest.MM("4.5") || !s.Wide {
+			t.Errorf("%d: %+v", k, c)
+		}
 	}
 }
 

@@ -14,6 +14,8 @@ type setting struct {
 	line
 	hidden unit.Length // of what lies between the cut and where it is measured from
 	least  Edge        // of the edges met, the one that forgives least
+	narrow unit.Length // the lesser of what is kept at the cut's own ends
+	ends   [2]unit.Length
 }
 
 // settings are the cuts in the order of work: cuts right across before notches, so that what is measured from is there;
@@ -34,9 +36,9 @@ func (w *work) settings() []setting {
 
 func order(l line) int {
 	if l.partial() {
-		return 4 + int(l.facing())
+		return 4 + int(l.facing)
 	}
-	return int(l.facing())
+	return int(l.facing)
 }
 
 // setting measures one cut and rounds it.
@@ -54,28 +56,38 @@ func (w *work) setting(l line) setting {
 }
 
 // measure takes both ends from the factory side that the piece lies to; from the cut on that side, where the side is
-// cut off.
+// cut off. A cut that stops at another cut is measured where its line meets the tile's sides, since it is marked on the whole tile.
 func (w *work) measure(s *setting) {
-	f := s.facing()
-	a, b := s.ends()
-	s.Keep, s.From, s.To = w.sideName(f), w.from(f, a), w.from(f, b)
+	f := s.facing
+	s.Keep = w.sideName(f)
+	kept := func(t unit.Length) unit.Length { return w.fromSide(f, s.at(f, t)) }
 	if o, ok := w.against(s.line); ok {
 		s.Keep = "cut: " + w.meets(o)
-		s.From, s.To = (place(f, a) - o.at(f, along(f, a))).Abs(), (place(f, b) - o.at(f, along(f, b))).Abs()
 		s.hidden += w.hidden(o)
+		kept = func(t unit.Length) unit.Length { return w.fromSide(f, s.at(f, t)) - w.fromSide(f, o.at(f, t)) }
 	}
+	a, b := s.line.ends()
+	s.ends = [2]unit.Length{along(f, a), along(f, b)}
+	s.narrow = min(kept(s.ends[0]), kept(s.ends[1]))
+	if from, to := kept(0), kept(w.length(f)); !s.partial() && s.gentle() && w.onTile(f, from) && w.onTile(f, to) {
+		s.ends = [2]unit.Length{0, w.length(f)}
+	}
+	s.From, s.To = kept(s.ends[0]), kept(s.ends[1])
 }
+
+// onTile reports whether a mark so far from a side is on the tile.
+func (w *work) onTile(f facing, v unit.Length) bool { return v > 0 && v <= w.length(f^1) }
 
 // against finds the cut that lies between this one and the side it would be measured from. Of two cuts that face each
 // other and leave no factory side, the one that faces left or down is made first, from the whole tile.
 func (w *work) against(l line) (line, bool) {
-	f := l.facing()
+	f := l.facing
 	if w.onPiece(f) || !l.partial() && (f == toLeft || f == toBottom) {
 		return line{}, false
 	}
 	var found []line
 	for _, o := range w.lines {
-		if o.facing() == f.opposite() && !o.partial() {
+		if o.facing == f.opposite() && !o.partial() {
 			found = append(found, o)
 		}
 	}
@@ -87,7 +99,7 @@ func (w *work) against(l line) (line, bool) {
 
 // beside reports whether a cut runs at least as far as another that faces it, so that both its ends can be measured from it.
 func (l line) beside(o line) bool {
-	f := l.facing()
+	f := l.facing
 	a, b := l.ends()
 	c, d := o.ends()
 	return along(f, a) <= along(f, c) && along(f, b) >= along(f, d)
@@ -98,6 +110,7 @@ func (w *work) legs(s *setting) {
 	p, q := facing(-1-s.before), facing(-1-s.after)
 	s.Keep = w.sideName(p) + " and " + w.sideName(q)
 	s.From, s.To = w.leg(p, s.a, true), w.leg(q, s.b, false)
+	s.narrow = min(s.From, s.To)
 }
 
 // leg measures along side p, walked counter-clockwise, from its start or to its end.
@@ -129,16 +142,24 @@ func (w *work) round(s *setting) {
 
 // run says from where to where a cut runs along the kept side; zero for one right across, which needs no telling, and for one across a corner,
 // whose ends are told by what is kept. A sloping cut is told by its true ends. A parallel one that ends at another cut ends there as rounded.
-func (w *work) run(s setting, all []setting) (out [2]unit.Length) {
-	a, b := s.ends()
-	f := s.facing()
+func (w *work) run(s setting, all []setting) [2]unit.Length {
 	sloping := s.From != s.To
-	if w.corner(s.line) || !s.partial() && !(sloping && w.within(s.line)) {
-		return out
+	right := s.ends == [2]unit.Length{0, w.length(s.facing)}
+	switch {
+	case w.corner(s.line), !s.partial() && (right || !sloping):
+		return [2]unit.Length{}
+	case sloping:
+		return s.ends
 	}
-	out = [2]unit.Length{along(f, a), along(f, b)}
+	return w.stops(s, all)
+}
+
+// stops finds where a parallel cut ends: at another cut as rounded, or at its own ends.
+func (w *work) stops(s setting, all []setting) [2]unit.Length {
+	out := s.ends
+	a, b := s.line.ends()
 	for _, o := range all {
-		if g := o.facing(); !sloping && g.upright() != f.upright() && o.From == o.To && o.Keep == w.sideName(g) {
+		if g := o.facing; g.upright() != s.facing.upright() && o.From == o.To && o.Keep == w.sideName(g) {
 			if o.a == a || o.b == a {
 				out[0] = w.sawn(o)
 			}
@@ -150,16 +171,9 @@ func (w *work) run(s setting, all []setting) (out [2]unit.Length) {
 	return out
 }
 
-// within reports whether a cut ends short of the tile's sides.
-func (w *work) within(l line) bool {
-	a, b := l.ends()
-	f := l.facing()
-	return along(f, a) != 0 || along(f, b) != w.length(f)
-}
-
 // sawn is where a rounded cut lies in the tile.
 func (w *work) sawn(s setting) unit.Length {
-	switch f := s.facing(); f {
+	switch f := s.facing; f {
 	case toRight:
 		return w.l - s.SawFrom
 	case toTop:
