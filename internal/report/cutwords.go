@@ -40,7 +40,7 @@ func stepWords(s unit.Style, c piece.Step, from, to unit.Length) string {
 		words = "across the corner: keep " + s.Bare(from) + " along " + two[0] + ", " + s.Bare(to) + " along " + two[1]
 	}
 	if c.Chips > 0 {
-		words += " (" + count(c.Chips, "chip", "chips") + ")"
+		words += " (" + Count(c.Chips, "chip", "chips") + ")"
 	}
 	if c.Along != [2]unit.Length{} {
 		words += ", over " + s.Bare(c.Along[0].Round(s.Mark)) + " to " + s.Bare(c.Along[1].Round(s.Mark)) + " along it"

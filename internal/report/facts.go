@@ -29,7 +29,7 @@ func Facts(p plan.Plan) []Fact {
 // Verdict says what the readings say of each other. Readings that agree are called that, never a true room.
 func Verdict(p plan.Plan) string {
 	v := p.Room.Survey
-	by := fine(p.Style).Format(v.Closing)
+	by := fine(p.Style).Format(v.Closing.Abs())
 	switch v.Verdict {
 	case site.Agree:
 		return "they agree with each other; the greatest closing error is " + by
@@ -63,9 +63,9 @@ func blockers(p plan.Plan) string {
 	stops, looks, unchecked, _ := Tally(p.Findings)
 	first := "nothing found stops work"
 	if stops > 0 {
-		first = fmt.Sprintf("%s work, first: %s", count(stops, "finding stops", "findings stop"), firstStop(p))
+		first = fmt.Sprintf("%s work, first: %s", Count(stops, "finding stops", "findings stop"), firstStop(p))
 	}
-	return fmt.Sprintf("%s; %s to look at; %s", first, count(looks, "thing", "things"), count(unchecked, "check could not be made", "checks could not be made"))
+	return fmt.Sprintf("%s; %s to look at; %s", first, Count(looks, "thing", "things"), Count(unchecked, "check could not be made", "checks could not be made"))
 }
 
 func firstStop(p plan.Plan) string {
@@ -77,7 +77,8 @@ func firstStop(p plan.Plan) string {
 	return ""
 }
 
-func count(n int, one, many string) string {
+// Count words a number of things.
+func Count(n int, one, many string) string {
 	if n == 1 {
 		return "1 " + one
 	}
@@ -87,9 +88,9 @@ func count(n int, one, many string) string {
 func purchases(p plan.Plan) string {
 	var out []string
 	for _, g := range p.Tiling.Goods {
-		s := fmt.Sprintf("%s: %s", GoodName(p, g), count(g.Buy, "tile", "tiles"))
+		s := fmt.Sprintf("%s: %s", GoodName(p, g), Count(g.Buy, "tile", "tiles"))
 		if g.PerBox > 0 {
-			s += fmt.Sprintf(" in %s of %d", count(g.Boxes, "box", "boxes"), g.PerBox)
+			s += fmt.Sprintf(" in %s of %d", Count(g.Boxes, "box", "boxes"), g.PerBox)
 		}
 		out = append(out, s)
 	}
@@ -168,7 +169,7 @@ func LedgerWords(p plan.Plan, l tiling.Ledger) string {
 	}
 	words += " (" + s.Format(l.AboveFloor) + " at the lowest place along it)"
 	if l.CutHigh.Round(s.Mark) != l.CutLow.Round(s.Mark) {
-		return words + "; its tiles " + s.Bare(l.CutHigh) + " to " + s.Format(l.CutLow) + " high"
+		return words + ", its tiles " + s.Bare(l.CutHigh) + " to " + s.Format(l.CutLow) + " high"
 	}
 	return words
 }

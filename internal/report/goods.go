@@ -27,7 +27,7 @@ func Bound(g tiling.Good) string {
 	if g.CutFrom == 0 {
 		return "nothing is cut from it"
 	}
-	words := fmt.Sprintf("%s cut up; ", count(g.CutFrom, "tile is", "tiles are"))
+	words := fmt.Sprintf("%s cut up; ", Count(g.CutFrom, "tile is", "tiles are"))
 	if g.Least >= g.CutFrom {
 		return words + "no way needs fewer"
 	}

@@ -71,7 +71,7 @@ func first(c piece.Cut) string {
 // WholeWords says how many tiles of a face go up as they are.
 func WholeWords(f tiling.Face) string {
 	worked, plain := Worked(f)
-	return fmt.Sprintf("%s whole and undrilled, so without a row here; %s below", count(plain, "tile goes up", "tiles go up"), count(len(worked), "piece", "pieces"))
+	return fmt.Sprintf("%s whole and undrilled, so without a row here; %s below", Count(plain, "tile goes up", "tiles go up"), Count(len(worked), "piece", "pieces"))
 }
 
 // sawn is one setting of the saw with the pieces that it makes.

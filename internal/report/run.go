@@ -198,7 +198,7 @@ func Datum(p plan.Plan, f site.Face) (at geom.Point, across, up string) {
 	case site.WallFace:
 		return at, "from the board at " + cornerWords(f.LeftCorner), "from the level line"
 	}
-	return f.Board.Bounds().Min, "from its left end", "from its lower edge"
+	return f.Board.Bounds().Min, "from its left end", "from its lower edge as drawn"
 }
 
 // Up is how far a height of a face is from its datum: away from the first wall on a floor, else upward.

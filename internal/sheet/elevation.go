@@ -194,11 +194,11 @@ func (d *facade) softJoints() []draw.Item {
 
 // Pens of lines that mean something.
 var (
-	softPen   = draw.Pen{Width: draw.Border, Color: draw.Blue, Dash: draw.Dashed}
+	softPen   = draw.Pen{Width: draw.Heavy, Color: draw.Blue, Dash: draw.Dashed}
 	levelPen  = draw.Line(draw.Normal).As(draw.Chain)
 	centerPen = draw.Line(draw.Narrow).As(draw.Chain)
 	floorPen  = draw.Line(draw.Normal).As(draw.Dashed)
-	ledgerPen = draw.Line(draw.Wide).As(draw.ChainTwo)
+	ledgerPen = draw.Line(draw.Normal).As(draw.ChainTwo)
 )
 
 // lines draws level line, finished floor, ledger and center lines, each a little beyond the outline.

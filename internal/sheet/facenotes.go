@@ -46,7 +46,7 @@ func (w *wall) howToRead(d *facade) []string {
 		out = append(out, capital(report.LedgerWords(w.p, *w.face.Ledger))+". Fix the ledger there and set upward from it; what is under it comes last.")
 	}
 	if len(d.small) > 0 {
-		out = append(out, fmt.Sprintf("%d pieces are too small here for their numbers: the part sheets that follow show them.", len(d.small)))
+		out = append(out, report.Count(len(d.small), "piece is", "pieces are")+" too small here for a number: the part sheets that follow show them.")
 	}
 	return out
 }
@@ -54,8 +54,8 @@ func (w *wall) howToRead(d *facade) []string {
 // fieldNotes says what a field is made of, where it begins, and what speaks for and against its layout.
 func (w *wall) fieldNotes(z tiling.Field) []string {
 	s, c := w.p.Style, z.Chosen()
-	out := []string{fmt.Sprintf("%s %s, %s, joint %s: %d set whole, %d cut; the cuts take %d tiles, no way needs fewer than %d.",
-		z.Tile, sizes(s, z), z.Bond, s.Format(z.Joint), c.Whole, c.CutCount, c.Tiles, c.TilesLeast)}
+	out := []string{fmt.Sprintf("%s %s, %s, joint %s: %d set whole, %d cut; by themselves the cuts take %s, no way needs fewer than %d.",
+		z.Tile, sizes(s, z), z.Bond, s.Format(z.Joint), c.Whole, c.CutCount, report.Count(c.Tiles, "tile", "tiles"), c.TilesLeast)}
 	if len(z.Layouts) == 0 {
 		return []string{"No layout was found for it; see the findings."}
 	}
@@ -83,10 +83,19 @@ func sizes(s unit.Style, z tiling.Field) string {
 // remarks are bed, flatness, shims and the floor's structure.
 func (w *wall) remarks() []string {
 	s := w.p.Style
-	out := []string{fmt.Sprintf("Board %s, bed %s, tile %s thick.", s.Format(w.site.BoardThick), s.Format(w.site.BedThick), s.Format(w.site.TileThick))}
-	if w.site.BedMost > 0 {
+	var out []string
+	for _, x := range []struct {
+		what  string
+		thick unit.Length
+	}{{"Board", w.site.BoardThick}, {"Bed", w.site.BedThick}, {"Tile", w.site.TileThick}} {
+		if x.thick > 0 {
+			out = append(out, fmt.Sprintf("%s %s thick.", x.what, s.Format(x.thick)))
+		}
+	}
+	if w.site.BedMost > w.site.BedLeast {
 		out = append(out, fmt.Sprintf("Bed from %s to %s over the face.", s.Format(w.site.BedLeast), s.Format(w.site.BedMost)))
 	}
+	out = []string{strings.Join(out, " ")}
 	out = append(out, flatness(s, w.site.Flat))
 	for _, x := range w.site.Shims {
 		out = append(out, shim(s, x))

@@ -51,7 +51,7 @@ func (l *leaf) cautionLines() []string {
 	return typeset.Wrap(text, parts.Tiny, false, room.Hi.X-l.cautionLeft(room)-gap)
 }
 
-func (l *leaf) cautionLeft(room draw.Box) draw.Um { return room.Lo.X + 2*gap + 102*draw.MM + gap }
+func (l *leaf) cautionLeft(room draw.Box) draw.Um { return room.Lo.X + 2*gap + 108*draw.MM + gap/2 }
 
 // page closes the leaf with its frame, title block, bar and cautions.
 func (l *leaf) page(p plan.Plan, number, of int) draw.Page {

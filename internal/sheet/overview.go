@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"strings"
 
 	"dryfit/internal/draw"
 	"dryfit/internal/draw/parts"
@@ -29,7 +30,7 @@ func (b *book) overview(rest []*leaf, n int) {
 func (f *flow) facts() {
 	t := report.Table{Title: "First of all", Columns: []report.Column{{Head: "Question"}, {Head: "Answer"}}}
 	for _, x := range report.Facts(f.p) {
-		t.Rows = append(t.Rows, []string{x.Question, x.Answer})
+		t.Rows = append(t.Rows, []string{x.Question, strings.ReplaceAll(x.Answer, "; ", "\n")})
 	}
 	f.table(t, 0)
 }

@@ -6,13 +6,14 @@ import (
 	"dryfit/internal/draw"
 	"dryfit/internal/draw/parts"
 	"dryfit/internal/geom"
+	"dryfit/internal/tiling/piece"
 	"dryfit/internal/typeset"
 )
 
 // Part sheets show the small pieces of a face at a scale at which their numbers can be read, over as many pages as it
 // takes; neighbors share a strip.
 const (
-	partOverlap = 30 * draw.MM
+	partOverlap = 20 * draw.MM
 	keyHigh     = 32 * draw.MM
 )
 
@@ -24,13 +25,51 @@ func (w *wall) partSheets(whole *facade) {
 	}
 	area := w.areaOf(small)
 	d := w.facade(w.partScale(whole.n, small))
-	d.within = d.box(d.area).Inset(-15 * draw.MM)
+	d.within = d.box(d.area).Inset(-partEdge)
 	items := append([]draw.Item{d.boardOutline()}, d.pieces()...)
 	items = append(items, d.openings()...)
 	items = append(items, d.softJoints()...)
 	items = append(items, d.holes()...)
-	words := d.numbers(len(d.all()))
-	w.cutUp(d, area, items, words)
+	want := d.box(area).Inset(-partEdge)
+	paper, room := w.roomiest(want)
+	all := windows(want, room)
+	w.cutUp(d, all, paper, items, d.partNumbers(all))
+}
+
+// partEdge is shown round the pieces of part sheets, for what leads to narrow ones.
+const partEdge = 8 * draw.MM
+
+// partNumbers writes the numbers so that each stands wholly in one of the windows: those within pieces do, being
+// shorter than the shared strip; those beside them are held to the window that has most room about the piece.
+func (d *facade) partNumbers(all []window) []draw.Item {
+	var out []draw.Item
+	var narrow []piece.Piece
+	for _, c := range d.all() {
+		if items, ok := d.number(c); ok {
+			out = append(out, items...)
+		} else {
+			narrow = append(narrow, c)
+		}
+	}
+	for _, c := range narrow {
+		tip := d.middle(c)
+		d.within = roomAbout(tip, all)
+		items, _ := d.leader(tip, []string{c.Address}, d.overTile)
+		out = append(out, draw.Group{Class: "number", Items: items})
+	}
+	return out
+}
+
+// roomAbout is the window whose nearest side is farthest from a point.
+func roomAbout(at draw.XY, all []window) draw.Box {
+	best, most := all[0].shown, draw.Um(-1<<40)
+	for _, w := range all {
+		b := w.shown
+		if r := min(at.X-b.Lo.X, b.Hi.X-at.X, at.Y-b.Lo.Y, b.Hi.Y-at.Y); r > most {
+			best, most = b, r
+		}
+	}
+	return best
 }
 
 // areaOf is what the named pieces cover.
@@ -61,7 +100,7 @@ func (w *wall) partScale(whole int64, small map[string]bool) int64 {
 			continue
 		}
 		d := w.facade(scales[i])
-		d.within = d.box(d.area).Inset(-15 * draw.MM)
+		d.within = d.box(d.area).Inset(-partEdge)
 		fit := 0
 		for _, c := range d.all() {
 			if small[c.Address] {
@@ -83,11 +122,8 @@ type window struct {
 	shown draw.Box // of the drawing
 }
 
-// cutUp lays windows over an area of the drawing and makes a page of each.
-func (w *wall) cutUp(d *facade, area geom.Rect, items, words []draw.Item) {
-	want := d.box(area).Inset(-8 * draw.MM)
-	paper, room := w.roomiest(want)
-	all := windows(want, room)
+// cutUp makes a page of each window.
+func (w *wall) cutUp(d *facade, all []window, paper draw.Paper, items, words []draw.Item) {
 	for _, x := range all {
 		f := w.writer(leaf{title: w.name, detail: fmt.Sprintf("Part %s of %d: numbers", x.name, len(all)), paper: paper, scale: d.words()})
 		by := draw.At(f.room.Lo.X-x.shown.Lo.X, f.room.Hi.Y-x.shown.Hi.Y)
