@@ -3,6 +3,7 @@ package site
 import (
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/geom"
 	"dryfit/internal/rule"
 	"dryfit/internal/unit"
 )
@@ -17,7 +18,7 @@ func (s *solver) bedOver(w *wall) {
 	if !w.doc.Face.Known {
 		s.assume(w.doc.At, rule.Practice.String(), "the tile face of {0} is a plane over the high spots", diag.T(w.name))
 	}
-	if w.doc.Face.Or(document.Plane) == document.Follow {
+	if !w.plane() {
 		return
 	}
 	least := w.doc.LeastBed.V
@@ -27,6 +28,24 @@ func (s *solver) bedOver(w *wall) {
 	}
 	high, low := span(w.doc.Profile)
 	w.build.least, w.build.bed, w.build.most = least, high+least, high-low+least
+}
+
+// plane reports whether the tile face is a plane over a surface that is not straight.
+func (w wall) plane() bool {
+	return w.build.set && len(w.doc.Profile) > 0 && w.doc.Face.Or(document.Plane) == document.Plane
+}
+
+// finishOver is how far the tile face of a wall stands off its board at x: over a belly of a plane face less than at the edges.
+func (s *solver) finishOver(w wall, f Face, x unit.Length) unit.Length {
+	if !w.plane() {
+		return w.build.finish()
+	}
+	from := f.shape.cornerLeft[s.out.tapedTo]
+	line := []geom.Point{{}}
+	for _, p := range w.doc.Profile {
+		line = append(line, geom.Point{X: min(max(0, p.X+from), f.shape.width), Y: p.Value})
+	}
+	return w.build.finish() - heightAt(append(line, geom.Point{X: f.shape.width}), x)
 }
 
 // span returns the highest and the lowest of the stations, the straight line from corner to corner counting as one of them.

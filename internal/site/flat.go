@@ -54,7 +54,7 @@ func (s *solver) hollow(f *Face, longest unit.Length, g document.Gap) {
 	f.Flat.Over = max(f.Flat.Over, over)
 	f.Flat.Fill += filler(g.Gap, g.Length)
 	s.list.Add(diag.Look, "not-flat", g.At, "{0} has a gap of {1} under a straightedge of {2}; {3} is allowed for this tile", "fill or grind it, or set a face that is a plane on a deeper bed",
-		diag.T(f.Name), diag.X(g.Gap), diag.X(g.Length), diag.X(limit)).Rule = r.ID
+		diag.T(f.Name), diag.X(g.Gap), diag.X(g.Length), diag.X(s.fine(limit))).Rule = r.ID
 }
 
 // filler is what a hollow of depth h under a straightedge of length L takes: a parabola of 2/3 h L across, L wide.

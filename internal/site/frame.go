@@ -61,7 +61,7 @@ func (s *solver) bend(fr document.Frame, need rule.Rule) {
 	}
 	out.Ratio = min(out.Ratio, need.Number-1) // what fails does not show as what passes
 	s.list.Add(diag.Stop, "frame-bends", fr.At, "the joists bend {0} over their span of {1}, L/{2}; this tile needs L/{3}", "stiffen the frame or choose another tile; a licensed engineer decides",
-		diag.X(out.Deflects.Round(unit.Inch/128)), diag.X(fr.Span.V), diag.N(out.Ratio), diag.N(need.Number)).Rule = need.ID
+		diag.X(s.fine(out.Deflects)), diag.X(fr.Span.V), diag.N(out.Ratio), diag.N(need.Number)).Rule = need.ID
 }
 
 // deflection is in metres. Products are converted so that no machine fuses them with a sum; there is none here.

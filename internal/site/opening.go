@@ -84,7 +84,7 @@ func (s *solver) within(f Face, outer geom.Region, name string, at diag.Place, r
 	b := outer.Bounds()
 	over := max(b.Min.X-r.Min.X, b.Min.Y-r.Min.Y, r.Max.X-b.Max.X, r.Max.Y-b.Max.Y)
 	if over > 0 {
-		s.list.Add(diag.Stop, "outside-wall", at, "{0} reaches {1} outside {2}", "look at its place and size", diag.T(name), diag.X(over), diag.T(f.Name))
+		s.list.Add(diag.Stop, "outside-wall", at, "{0} reaches {1} outside {2}", "look at its place and size", diag.T(name), diag.X(s.fine(over)), diag.T(f.Name))
 	} else {
 		s.list.Add(diag.Stop, "outside-wall", at, "{0} reaches outside {1}, over a side that is not square", "look at its place and size", diag.T(name), diag.T(f.Name))
 	}
@@ -129,7 +129,7 @@ func (s *solver) frameJoint(o document.Opening) unit.Length {
 		return o.Joint.V
 	}
 	r := rule.FrameJoint
-	s.assume(o.At, r.Cite(), "a joint of {0} between tile and the frame of {1}", diag.X(r.Limit), diag.T(o.Name))
+	s.assume(o.At, r.Cite(), "a joint of {0} where tile ends at {1}", diag.X(r.Limit), diag.T(o.Name))
 	return r.Limit
 }
 

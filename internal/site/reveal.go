@@ -157,8 +157,19 @@ func (v reveal) ring(part string) geom.Ring {
 func (v reveal) rimEdge(part string, b build) Edge {
 	e := Edge{Kind: OutsideCorner, Name: v.o.Name + ", rim", At: v.o.At, Other: v.wall.name, Weight: weightOutside}
 	first := !v.wall.build.set || v.s.rank[v.o.Name+" > "+part] < v.s.rank[v.wall.name]
-	v.s.rim(&e, rimOf{v.o.Edge, v.o.Trim, v.o.Joint, v.o.At}, -v.wall.build.finish(), first, b, v.wall.build)
+	v.s.rim(&e, rimOf{v.o.Edge, v.o.Trim, v.o.Joint, v.o.At}, -v.s.finishOver(v.wall, v.face, v.rimAt(part)), first, b, v.wall.build)
 	return e
+}
+
+// rimAt is where along the wall a part's rim is; a sill or head goes by its middle.
+func (v reveal) rimAt(part string) unit.Length {
+	switch part {
+	case "left":
+		return v.rect.Min.X
+	case "right":
+		return v.rect.Max.X
+	}
+	return (v.rect.Min.X + v.rect.Max.X) / 2
 }
 
 // edge is where a part meets another: an inside corner, a frame, or, where the opening goes through, nothing.

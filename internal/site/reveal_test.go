@@ -109,3 +109,16 @@ func TestDepthMissing(t *testing.T) {
 	r.Openings[0].Depth = document.Value[unit.Length]{}
 	r.solve().wantSaid("depth-unknown", "niche")
 }
+
+// The wall is a plane over a belly of 1/4 in at 30 in: its face stands 1/4 + 1/8 + 3/8 = 3/4 in off the corner line, so 1/2 in off the board at the
+// belly, and halfway to the corner 5/8 in. The sill of a niche in the middle reaches to there, less a profile of 3/8 in.
+func TestRimOverABelly(t *testing.T) {
+	r := nicheRoom(t)
+	r.Walls[0].Profile, r.Walls[0].Face, r.Walls[0].LeastBed = r.stations("0 0, 30 1/4, 60 0"), val(document.Plane), val(r.in("1/8"))
+	r.Openings[0].Trim = val(r.in("3/8"))
+	got := r.solve()
+	wantLength(t, "sill", edgeNamed(t, got.face("niche > sill"), "niche, rim").Gap, "-1/8")
+	s := &solver{doc: r.Room}
+	w := wall{doc: r.Walls[0], build: build{set: true, bed: r.in("3/8"), tile: r.in("3/8")}}
+	wantLength(t, "face off the board halfway", s.finishOver(w, got.face("back"), r.in("15")), "5/8")
+}

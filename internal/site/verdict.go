@@ -95,7 +95,7 @@ func (s *solver) agreement(res lsq.Result) {
 	case len(sv.Suspects) == 0:
 		sv.Verdict = Agree
 		sv.Closing = s.greatestClosing()
-		s.list.Add(diag.Note, "readings-agree", s.doc.Survey.At, "the readings agree with each other; the greatest closing error is {0}", "", diag.X(sv.Closing.Abs().Round(showClosing)))
+		s.list.Add(diag.Note, "readings-agree", s.doc.Survey.At, "the readings agree with each other; the greatest closing error is {0}", "", diag.X(s.fine(sv.Closing.Abs())))
 	case len(sv.Suspects) == 1:
 		s.oneSuspect()
 	default:
@@ -103,8 +103,13 @@ func (s *solver) agreement(res lsq.Result) {
 	}
 }
 
-// showClosing is the finest part of a closing error that is worth words.
-const showClosing = unit.Inch / 64
+// fine rounds a computed length to the finest part of it that is worth words: a quarter of a mark of the person's own tape.
+func (s *solver) fine(l unit.Length) unit.Length {
+	if s.doc.Units == unit.Millimetres {
+		return l.Round(unit.Millimetre / 4)
+	}
+	return l.Round(unit.Inch / 64)
+}
 
 func (s *solver) greatestClosing() (most unit.Length) {
 	for _, r := range s.out.Survey.Readings {
