@@ -118,7 +118,7 @@ func TestRimOverABelly(t *testing.T) {
 	r.Openings[0].Trim = val(r.in("3/8"))
 	got := r.solve()
 	wantLength(t, "sill", edgeNamed(t, got.face("niche > sill"), "niche, rim").Gap, "-1/8")
-	s := &solver{doc: r.Room}
+	s := &solver{doc: r.Room, out: Room{tapedTo: document.Board}}
 	w := wall{doc: r.Walls[0], build: build{set: true, bed: r.in("3/8"), tile: r.in("3/8")}}
 	wantLength(t, "face off the board halfway", s.finishOver(w, got.face("back"), r.in("15")), "5/8")
 }
