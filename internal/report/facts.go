@@ -151,7 +151,7 @@ func firstCourses(p plan.Plan) string {
 	var out []string
 	for _, f := range p.Tiling.Faces {
 		if f.Ledger != nil {
-			out = append(out, f.Name+": "+LedgerWords(p, *f.Ledger))
+			out = append(out, f.Name+": its top "+ledger(p, *f.Ledger))
 		}
 	}
 	if len(out) == 0 {
@@ -163,15 +163,18 @@ func firstCourses(p plan.Plan) string {
 // LedgerWords says where the line of the first course is, from both datums.
 func LedgerWords(p plan.Plan, l tiling.Ledger) string {
 	s := p.Style
-	words := "top of the first course " + FromLevel(s, l.Y)
-	if p.Room.FinishedKnown {
-		words += ", " + s.Format(l.Y-p.Room.FinishedFloor) + " above the finished floor"
-	}
-	words += " (" + s.Format(l.AboveFloor) + " at the lowest place along it)"
+	words := "top of the first course " + ledger(p, l) + " (" + s.Format(l.AboveFloor) + " at the lowest place along it)"
 	if l.CutHigh.Round(s.Mark) != l.CutLow.Round(s.Mark) {
 		return words + ", its tiles " + s.Bare(l.CutHigh) + " to " + s.Format(l.CutLow) + " high"
 	}
 	return words
+}
+
+func ledger(p plan.Plan, l tiling.Ledger) string {
+	if !p.Room.FinishedKnown {
+		return FromLevel(p.Style, l.Y)
+	}
+	return FromLevel(p.Style, l.Y) + ", " + p.Style.Format(l.Y-p.Room.FinishedFloor) + " above the finished floor"
 }
 
 // FromLevel says where a height is from the level line.

@@ -8,6 +8,7 @@ import (
 	"dryfit/internal/draw"
 	"dryfit/internal/draw/parts"
 	"dryfit/internal/report"
+	"dryfit/internal/rule"
 	"dryfit/internal/site"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
@@ -111,9 +112,19 @@ func flatness(s unit.Style, f site.Flatness) string {
 	case !f.Checked:
 		return "Flatness: not checked, no straightedge reading."
 	case f.Over > 0:
-		return fmt.Sprintf("Flatness: %s more than %s allows; about %s of filler makes it right.", s.Format(f.Over), report.Cite(f.Rule), report.VolumeWords(s, f.Fill))
+		return fmt.Sprintf("Flatness: %s more than %s allows; about %s of filler makes it right.", s.Format(f.Over), cite(f.Rule), report.VolumeWords(s, f.Fill))
 	}
-	return "Flatness: within " + report.Cite(f.Rule) + " where it was read."
+	return "Flatness: within " + cite(f.Rule) + " where it was read."
+}
+
+// cite words the rule that a face names by its id; an id without a record is shown as it is.
+func cite(id string) string {
+	for _, r := range []rule.Rule{rule.FlatSmall10, rule.FlatSmall12, rule.FlatLarge10, rule.FlatLarge24} {
+		if r.ID == id {
+			return r.Cite()
+		}
+	}
+	return id
 }
 
 func shim(s unit.Style, x site.Shim) string {

@@ -12,10 +12,18 @@ import (
 
 // Part sheets show the small pieces of a face at a scale at which their numbers can be read, over as many pages as it
 // takes; neighbors share a strip.
-const (
-	partOverlap = 20 * draw.MM
-	keyHigh     = 32 * draw.MM
-)
+const keyHigh = 32 * draw.MM // for the sketch of where a part lies
+
+// overlap is the width of the strip that neighbors share: the longest number stands wholly in one or the other.
+func (w *wall) overlap() draw.Um {
+	var most draw.Um
+	for _, z := range w.face.Fields {
+		for _, c := range z.Chosen().Pieces {
+			most = max(most, typeset.Width(c.Address, parts.Small, false))
+		}
+	}
+	return most + 2*draw.MM
+}
 
 // partSheets shows the pieces that found no room for their number on the whole drawing.
 func (w *wall) partSheets(whole *facade) {
@@ -32,12 +40,12 @@ func (w *wall) partSheets(whole *facade) {
 	items = append(items, d.holes()...)
 	want := d.box(area).Inset(-partEdge)
 	paper, room := w.roomiest(want)
-	all := windows(want, room)
+	all := windows(want, room, w.overlap())
 	w.cutUp(d, all, paper, items, d.partNumbers(all))
 }
 
 // partEdge is shown round the pieces of part sheets, for what leads to narrow ones.
-const partEdge = 8 * draw.MM
+const partEdge = 6 * draw.MM
 
 // partNumbers writes the numbers so that each stands wholly in one of the windows: those within pieces do, being
 // shorter than the shared strip; those beside them are held to the window that has most room about the piece.
@@ -144,7 +152,7 @@ func (w *wall) roomiest(want draw.Box) (draw.Paper, draw.Box) {
 	for _, p := range w.orientations() {
 		b := (&leaf{paper: p}).body()
 		b.Lo.Y += keyHigh + gap
-		if n := len(windows(want, b)); fewest < 0 || n < fewest {
+		if n := len(windows(want, b, w.overlap())); fewest < 0 || n < fewest {
 			best, room, fewest = p, b, n
 		}
 	}
@@ -152,13 +160,13 @@ func (w *wall) roomiest(want draw.Box) (draw.Paper, draw.Box) {
 }
 
 // windows are as many as cover the drawing, row by row from the upper left, with a shared strip.
-func windows(want, room draw.Box) []window {
-	cols, wide := cuts(want.W(), room.W())
-	rows, high := cuts(want.H(), room.H())
+func windows(want, room draw.Box, shared draw.Um) []window {
+	cols, wide := cuts(want.W(), room.W(), shared)
+	rows, high := cuts(want.H(), room.H(), shared)
 	var out []window
 	for r := range rows {
 		for c := range cols {
-			lo := draw.At(want.Lo.X+draw.Um(c)*(wide-partOverlap), want.Hi.Y-draw.Um(r)*(high-partOverlap)-high)
+			lo := draw.At(want.Lo.X+draw.Um(c)*(wide-shared), want.Hi.Y-draw.Um(r)*(high-shared)-high)
 			out = append(out, window{fmt.Sprintf("%c%d", 'A'+rune(c%26), r+1), draw.Box{Lo: lo, Hi: lo.Plus(draw.At(wide, high))}})
 		}
 	}
@@ -166,12 +174,12 @@ func windows(want, room draw.Box) []window {
 }
 
 // cuts is how many windows a length takes and how long each is.
-func cuts(length, room draw.Um) (int, draw.Um) {
+func cuts(length, room, shared draw.Um) (int, draw.Um) {
 	if length <= room {
 		return 1, length
 	}
-	n := (length - partOverlap + room - partOverlap - 1) / (room - partOverlap)
-	return int(n), (length-partOverlap+n-1)/n + partOverlap
+	n := (length - shared + room - shared - 1) / (room - shared)
+	return int(n), (length-shared+n-1)/n + shared
 }
 
 // touching keeps what has a part in the window.
