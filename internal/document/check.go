@@ -2,6 +2,7 @@ package document
 
 import (
 	"slices"
+	"strings"
 
 	"dryfit/internal/diag"
 )
@@ -9,6 +10,7 @@ import (
 // check holds facts of the document against each other that need no geometry.
 func (r *reader) check(m *Room) {
 	r.checkSurvey(&m.Survey)
+	r.checkNames(m)
 	walls := r.checkWalls(m)
 	onWall := func(in Name, a Across) { r.onWall(walls, in, a) }
 	for _, l := range m.Lines {
@@ -32,6 +34,27 @@ func (r *reader) check(m *Room) {
 	r.checkLays(m, walls)
 	for _, t := range m.Tiles {
 		r.checkTile(t)
+	}
+}
+
+// checkNames keeps the words that the grammar needs for itself out of the names.
+func (r *reader) checkNames(m *Room) {
+	for _, c := range m.Survey.Corners {
+		if c.Text == "left" || c.Text == "right" || c.Text == "highest" {
+			r.stop("name-reserved", c.At, "{0} has a meaning of its own and can not name a corner", "give the corner another name", diag.T(c.Text))
+		}
+	}
+	for _, w := range m.Walls {
+		r.faceName(w.Name, w.At)
+	}
+	for _, o := range m.Openings {
+		r.faceName(o.Name, o.At)
+	}
+}
+
+func (r *reader) faceName(name string, at diag.Place) {
+	if name == floorFace || strings.Contains(name, ">") {
+		r.stop("name-reserved", at, "{0} has a meaning of its own: floor is the floor, and > stands before a face of an opening", "give it another name", diag.T(short(name)))
 	}
 }
 
@@ -124,11 +147,11 @@ func (r *reader) checkOpening(o Opening) {
 // located checks that a thing has the places that its face needs.
 func (r *reader) located(name string, at diag.Place, in Name, a Across, u Up, off []AtWall) {
 	switch {
-	case in.Text == "floor" && len(off) < 2:
+	case in.Text == floorFace && len(off) < 2:
 		r.stop("not-located", at, "{0} in the floor needs its distance from two walls", "add off: {basin wall: 12-1/2, end wall: 20}", diag.T(name))
-	case in.Text != "" && in.Text != "floor" && a.At.Line == 0:
+	case in.Text != "" && in.Text != floorFace && a.At.Line == 0:
 		r.stop("not-located", at, "where along the wall is {0}?", "add across: 24 from A", diag.T(name))
-	case in.Text != "" && in.Text != "floor" && u.At.Line == 0:
+	case in.Text != "" && in.Text != floorFace && u.At.Line == 0:
 		r.stop("not-located", at, "how high is {0}?", "add up: center 21 above floor", diag.T(name))
 	}
 }

@@ -51,11 +51,7 @@ func (r *reader) strayKey(e text.Entry, names []string) {
 }
 
 func (r *reader) missing(n *text.Node, k row) {
-	mend := "add {0}: {1}"
-	if k.example == "" {
-		mend = "add {0}"
-	}
-	r.stop("key-missing", n.At, "{0} is missing: {2}", mend, diag.T(k.name), diag.T(k.example), diag.T(k.what))
+	r.stop("key-missing", n.At, "{0} is missing: {2}", "add it, like {0}: {1}", diag.T(k.name), diag.T(k.example), diag.T(k.what))
 }
 
 func (r *reader) empty(e text.Entry, k row) {

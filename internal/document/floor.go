@@ -10,7 +10,7 @@ import (
 )
 
 var floor = record("the floor", func(f *Floor, at diag.Place) { f.At, f.Given = at, true },
-	part("build-up", "the layers from the bare floor upward", layers, func(f *Floor) *[]Layer { return &f.BuildUp }).like("[board 1/2, bed 3/16, tile]"),
+	sure("build-up", "the layers from the bare floor upward", layers, func(f *Floor) *[]Layer { return &f.BuildUp }).like("[board 1/2, bed 3/16, tile]").orUnknown(),
 	part("straightedge", "gaps under a straightedge", list(complete(floorGap)), func(f *Floor) *[]Gap { return &f.Straightedge }).like("[{length: 8 ft, gap: 3/16}]"),
 	part("frame", "the structure under the floor", frame, func(f *Floor) *Frame { return &f.Frame }).unless("not checked").like("{joist: 2x10, spacing: 16, span: 12 ft}"),
 )
@@ -27,7 +27,7 @@ var frame = record("joists and subfloor", func(f *Frame, at diag.Place) { f.At, 
 	fact("span", "the free length of a joist between its bearings", length(over), func(f *Frame) *Value[unit.Length] { return &f.Span }).like("12 ft"),
 	fact("modulus", "the stiffness of the wood (modulus of elasticity)", modulus, func(f *Frame) *Value[int64] { return &f.Modulus }).like("1.6e6 psi"),
 	fact("load", "the load on the floor, live and dead together", load, func(f *Frame) *Value[int64] { return &f.Load }).like("50 psf"),
-	part("subfloor", "the layers on the joists, from below", layers, func(f *Frame) *[]Layer { return &f.Subfloor }).like("[plywood 3/4, plywood 1/2]"),
+	sure("subfloor", "the layers on the joists, from below", layers, func(f *Frame) *[]Layer { return &f.Subfloor }).like("[plywood 3/4, plywood 1/2]").orUnknown(),
 )
 
 type section struct {

@@ -59,6 +59,9 @@ func (k key[T]) must() key[T] { k.need = true; return k }
 // unless tells what silence means.
 func (k key[T]) unless(silent string) key[T] { k.silent = silent; return k }
 
+// orUnknown marks a key whose form itself reads "unknown".
+func (k key[T]) orUnknown() key[T] { k.unknown = true; return k }
+
 // like gives the example that the handbook shows.
 func (k key[T]) like(example string) key[T] { k.example = example; return k }
 

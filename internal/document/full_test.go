@@ -73,3 +73,30 @@ func TestFullDocument(t *testing.T) {
 		}
 	}
 }
+
+// Unknown is never zero: a build-up that is unknown is a layer of unknown thickness, a gap of unknown size no reading.
+func TestUnknownIsNotZero(t *testing.T) {
+	room, found := Read("x", []byte(`{dryfit: 1, name: x, units: in, survey: {corners: A B C, tape: {A-B: unknown}},
+  walls: {w: {along: A-B, build-up: unknown, studs: {0: unknown, 16: 1/8}, straightedge: [{length: 8 ft, gap: unknown}]}},
+  tiles: {t: {size: unknown, kind: stone, dry lay: {tiles: 10, joints: 9, joint: unknown, length: 120}}},
+  lay: {w: {fields: {f: {tile: t, pin: {across: unknown}}}}}}`))
+	w := room.Walls[0]
+	switch {
+	case found.Stops():
+		t.Error(found)
+	case len(room.Survey.Tape) != 0, len(w.BuildUp) != 1, !w.BuildUp[0].Thick.Unknown, len(w.Studs) != 1, len(w.Straightedge) != 0:
+		t.Errorf("%+v", room)
+	case !room.Tiles[0].Length.Unknown, room.Tiles[0].DryLay.Given, room.Lay[0].Fields[0].Pin.Given:
+		t.Errorf("%+v %+v", room.Tiles, room.Lay)
+	}
+	if len(found) != 3 {
+		t.Errorf("%d findings; the gap, the joint of the row and the pin are not checked: %v", len(found), found)
+	}
+}
+
+func BenchmarkRead(b *testing.B) {
+	src := readFile(b, "testdata/full.yaml")
+	for b.Loop() {
+		Read("full.yaml", src)
+	}
+}

@@ -5,6 +5,7 @@ import (
 
 	"dryfit/internal/diag"
 	"dryfit/internal/text"
+	"dryfit/internal/unit"
 )
 
 // layerWords are the last words that a layer's name may have; what stands before them is free: "cement board 1/2".
@@ -14,6 +15,14 @@ var layerWords = []word[LayerKind]{
 	{"membrane", MembraneLayer}, {"mat", MembraneLayer}, {"primer", MembraneLayer}, {"heating mat", MembraneLayer},
 	{"bed", BedLayer}, {"mortar", BedLayer}, {"tile", TileLayer},
 }
+
+// layers reads a build-up. One that is unknown is a layer of unknown thickness and not none at all.
+var layers = form[[]Layer]{list(layer).shape, func(r *reader, n *text.Node) ([]Layer, bool) {
+	if isUnknown(n) {
+		return []Layer{{What: BoardLayer, Label: "build-up", Thick: Value[unit.Length]{Unknown: true, At: n.At}, At: n.At}}, true
+	}
+	return list(layer).read(r, n)
+}}
 
 const layerSay = "a layer: what it is and how thick, like board 1/2, membrane 1 mm, bed 3/16 or tile"
 
@@ -45,10 +54,7 @@ func readLayer(r *reader, n *text.Node) (Layer, bool) {
 		l.Thick = r.side(n, thick, thin)
 		return l, l.Thick.Known || l.Thick.Unknown
 	}
-	if kind == BoardLayer || kind == MembraneLayer {
-		r.stop("layer-thickness", n.At, "how thick is the {0}?", "write it behind the name: {0} 1/2, or {0} unknown", diag.T(label))
-	}
-	return l, true
+	return l, true // silent: whether the thickness is needed is for the stage that needs it to say
 }
 
 // splitLayer parts "cement board 1/2 in" into its name and its thickness.

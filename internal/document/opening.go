@@ -19,7 +19,7 @@ var opening = record("a window, door, niche or plain hole", func(o *Opening, at 
 	fact("width", "the width, where only one edge or the center is located", length(over), func(o *Opening) *Value[unit.Length] { return &o.Width }).like("24"),
 	fact("height", "the height, where only one edge or the center is located", length(over), func(o *Opening) *Value[unit.Length] { return &o.Height }).like("36"),
 	fact("depth", "how deep it goes into the wall", length(over), func(o *Opening) *Value[unit.Length] { return &o.Depth }).like("3-1/2"),
-	part("build-up", "the layers on its reveals", layers, func(o *Opening) *[]Layer { return &o.BuildUp }).like("[board 1/4, bed 3/16, tile]"),
+	sure("build-up", "the layers on its reveals", layers, func(o *Opening) *[]Layer { return &o.BuildUp }).like("[board 1/4, bed 3/16, tile]").orUnknown(),
 	key[Opening]{row{name: "edge", what: "how tile ends at its rim", example: "trim 3/8", unknown: true, shape: edge.shape}, func(r *reader, o *Opening, n *text.Node) {
 		o.Edge, o.Trim = readEdge(r, n)
 	}},

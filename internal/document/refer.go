@@ -42,9 +42,12 @@ func calledText(kinds ...string) form[string] {
 	}}
 }
 
+// floorFace names the floor among the faces.
+const floorFace = "floor"
+
 // names lists the names of every kind, in document order.
 func (room *Room) names() map[string][]string {
-	all := map[string][]string{"face": {"floor"}}
+	all := map[string][]string{"face": {floorFace}}
 	add := func(kind, name string) { all[kind] = append(all[kind], name) }
 	for _, c := range room.Survey.Corners {
 		add("corner", c.Text)

@@ -9,11 +9,9 @@ import (
 	"dryfit/internal/unit"
 )
 
-var layers = list(layer)
-
 var wall = record("a wall between two neighboring corners", func(w *Wall, at diag.Place) { w.At = at },
 	key[Wall]{row{name: "along", what: "the two corners that the wall runs between; facing it, the first is on the left", need: true, example: "A-B", shape: lineShape}, readAlong},
-	part("build-up", "the layers from the studs outward", layers, func(w *Wall) *[]Layer { return &w.BuildUp }).like("[board 1/2 in, membrane 1 mm, bed 3/16, tile]"),
+	sure("build-up", "the layers from the studs outward", layers, func(w *Wall) *[]Layer { return &w.BuildUp }).like("[board 1/2 in, membrane 1 mm, bed 3/16, tile]").orUnknown(),
 	part("out of plumb", "how far the top leans into the room (+) or away (-) over the wall's height, at each end", atCorners(length(eachWay)), func(w *Wall) *[]AtCorner { return &w.Lean }).like("{A: 1/4, B: -1/8}"),
 	key[Wall]{row{name: "width", what: "the wall's own width", example: "{bottom: 71-3/8, top: 71-1/4}", shape: wallWidth.shape}, readWallWidth},
 	part("height", "from the bare floor to the ceiling, at each end", atCorners(length(over)), func(w *Wall) *[]AtCorner { return &w.Heights }).like("{A: 95-5/8, B: 95-3/4}"),
