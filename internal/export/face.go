@@ -117,7 +117,7 @@ type flatness struct {
 	Checked bool         `json:"checked" doc:"false: a fact is missing"`
 	Rule    string       `json:"rule,omitempty" doc:"id of the published requirement"`
 	Over    *unit.Length `json:"over,omitempty" doc:"by how much the worst reading is over; 0: within; absent: not checked"`
-	Fill    *liters      `json:"fill,omitempty" doc:"filler to make it right, in liters; absent: not checked"`
+	Fill    *liters      `json:"fill,omitempty" doc:"filler to make it right; absent: not checked"`
 }
 
 // shim is what one stud needs to come into the plane.

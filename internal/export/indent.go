@@ -14,7 +14,7 @@ func encoded(v any) []byte {
 	if err := e.Encode(v); err != nil {
 		panic(err) // view types hold nothing that JSON can not
 	}
-	return b.Bytes()
+	return bytes.TrimSpace(b.Bytes())
 }
 
 // lineWidth is how long an object or a list may be to stand on one line: a vertex, a source, a step.
@@ -22,59 +22,70 @@ const lineWidth = 120
 
 // indented writes JSON for reading: what fits on one line stands on one, the rest is broken at every entry.
 func indented(compact []byte) []byte {
-	d := json.NewDecoder(bytes.NewReader(compact))
-	d.UseNumber()
-	w := indenter{from: d, text: compact}
-	w.value("")
+	var w indenter
+	w.value(compact, "")
 	w.WriteByte('\n')
 	return w.Bytes()
 }
 
-type indenter struct {
-	bytes.Buffer
-	from *json.Decoder
-	text []byte
-}
+type indenter struct{ bytes.Buffer }
 
-// value writes the next value, whose entries stand one step further in than the given indent.
-func (w *indenter) value(indent string) {
-	var raw json.RawMessage
-	if err := w.from.Decode(&raw); err != nil {
-		panic(err) // it was encoded here
-	}
-	w.raw(raw, indent)
-}
-
-func (w *indenter) raw(raw json.RawMessage, indent string) {
-	if flat := spaced(raw); len(flat)+len(indent) <= lineWidth || raw[0] != '{' && raw[0] != '[' {
+// value writes one value, whose closing bracket stands at the given indent.
+func (w *indenter) value(v json.RawMessage, indent string) {
+	flat := spaced(v)
+	if len(indent)+len(flat) <= lineWidth || v[0] != '{' && v[0] != '[' {
 		w.WriteString(flat)
 		return
 	}
-	inner := indenter{from: json.NewDecoder(bytes.NewReader(raw)), text: raw}
-	open, _ := inner.from.Token()
-	w.WriteString(open.(json.Delim).String())
+	w.WriteByte(v[0])
 	deeper := indent + "  "
-	for first := true; inner.from.More(); first = false {
-		if !first {
+	for i, e := range entries(v) {
+		if i > 0 {
 			w.WriteByte(',')
 		}
-		w.WriteString("\n" + deeper)
-		if raw[0] == '{' {
-			key, _ := inner.from.Token()
-			w.WriteString(strings.TrimSpace(string(encoded(key))) + ": ")
-		}
-		inner.value(deeper)
-		inner.WriteTo(w)
+		w.WriteString("\n" + deeper + e.key)
+		w.value(e.value, deeper)
 	}
-	end, _ := inner.from.Token()
-	w.WriteString("\n" + indent + end.(json.Delim).String())
+	w.WriteString("\n" + indent)
+	w.WriteByte(v[len(v)-1])
+}
+
+// entry is an element of a list, or a key of an object with its colon and its value.
+type entry struct {
+	key   string
+	value json.RawMessage
+}
+
+// entries takes an object or a list apart, in its own order.
+func entries(v json.RawMessage) []entry {
+	d := json.NewDecoder(bytes.NewReader(v))
+	next(d.Token)
+	var out []entry
+	for d.More() {
+		var e entry
+		if v[0] == '{' {
+			e.key = string(encoded(next(d.Token))) + ": "
+		}
+		next(func() (any, error) { return nil, d.Decode(&e.value) })
+		out = append(out, e)
+	}
+	return out
+}
+
+// next reads on in text that was encoded here and so can not be wrong.
+func next[T any](read func() (T, error)) T {
+	v, err := read()
+	if err != nil {
+		panic(err)
+	}
+	return v
 }
 
 // spaced puts a space after each comma and colon outside of strings.
-func spaced(raw []byte) string {
+func spaced(compact []byte) string {
 	var b strings.Builder
 	quoted, escaped := false, false
-	for _, c := range bytes.TrimSpace(raw) {
+	for _, c := range compact {
 		b.WriteByte(c)
 		switch {
 		case escaped:

@@ -18,12 +18,12 @@ type piece struct {
 	Column  int        `json:"column" doc:"from 1, to the right"`
 	Size    int        `json:"size" doc:"index into the field's sizes"`
 	Turn    int        `json:"turn" doc:"quarter turns of the tile in the pattern, counter-clockwise"`
-	Whole   bool       `json:"whole" doc:"goes up uncut, though it may be drilled"`
-	Area    area       `json:"area" doc:"of the outline in the tile, in square millimetres; half a unit of the grid is rounded up"`
+	Whole   bool       `json:"whole" doc:"its outline is the whole tile, though it may be drilled"`
+	Area    area       `json:"area" doc:"of the outline in the tile; half a unit of the grid is rounded up"`
 	InTile  outline    `json:"inTile" doc:"in the tile's own frame: exact"`
 	OnFace  outline    `json:"onFace" doc:"in the face's frame: exact, but each vertex rounded once where the pattern is turned"`
 	Sides   []side     `json:"sides" doc:"what the labels of the outline are"`
-	Cut     *cut       `json:"cut,omitempty" doc:"what to do at the saw; absent: nothing"`
+	Cut     *cut       `json:"cut,omitempty" doc:"what to do at the saw; absent: nothing, as of a piece whose edge takes off so little that the joint forgives it"`
 	Holes   []drilling `json:"holes" doc:"what to drill"`
 }
 

@@ -1,12 +1,6 @@
 package export
 
-import (
-	"reflect"
-	"strings"
-
-	"dryfit/internal/geom"
-	"dryfit/internal/unit"
-)
+import "reflect"
 
 // Schema returns the JSON Schema (draft 2020-12) of plan.json, made from the view types.
 func Schema() []byte {
@@ -22,37 +16,40 @@ func Schema() []byte {
 // schemer turns types into schemas; a record is written once.
 type schemer struct{ defs map[string]any }
 
-// chosen is a type whose values are a short list.
-type chosen interface{ choices() []string }
-
 func (s schemer) of(t reflect.Type) map[string]any {
-	if c, ok := reflect.Zero(t).Interface().(chosen); ok {
-		return map[string]any{"enum": c.choices()}
-	}
-	if q, ok := quantityOf(t); ok {
-		return map[string]any{"type": q.kind, "description": q.says}
+	if words := choicesOf(t); words != nil {
+		return map[string]any{"enum": words}
 	}
 	switch t.Kind() {
 	case reflect.Pointer:
 		return s.of(t.Elem())
 	case reflect.Slice:
-		return map[string]any{"type": "array", "items": s.of(t.Elem())}
+		return map[string]any{"type": "array", "items": s.of(t.Elem()), "minItems": least(t)}
 	case reflect.Struct:
-		if _, have := s.defs[t.Name()]; !have {
-			s.defs[t.Name()] = nil // it may hold itself
-			s.defs[t.Name()] = s.record(t)
-		}
-		return map[string]any{"$ref": "#/$defs/" + t.Name()}
+		return s.refer(t)
 	}
-	return map[string]any{"type": plain(t)}
+	q := quantityOf(t)
+	out := map[string]any{"type": q.kind}
+	if q.least != nil {
+		out["minimum"] = *q.least
+	}
+	return out
 }
 
-// record writes an object. What is not marked as absent at times must be there.
+// refer writes a record once and points at it.
+func (s schemer) refer(t reflect.Type) map[string]any {
+	if _, have := s.defs[t.Name()]; !have {
+		s.defs[t.Name()] = s.record(t)
+	}
+	return map[string]any{"$ref": "#/$defs/" + t.Name()}
+}
+
+// record writes an object. What is not absent at times must be there.
 func (s schemer) record(t reflect.Type) map[string]any {
 	properties, required := map[string]any{}, []string{}
 	for _, k := range keysOf(t) {
 		p := s.of(k.is)
-		p["description"] = k.says(p)
+		p["description"] = k.says()
 		properties[k.name] = p
 		if k.need {
 			required = append(required, k.name)
@@ -61,55 +58,10 @@ func (s schemer) record(t reflect.Type) map[string]any {
 	return map[string]any{"type": "object", "properties": properties, "required": required, "additionalProperties": false}
 }
 
-// quantity is a number with a meaning of its own.
-type quantity struct{ kind, says string }
-
-func quantityOf(t reflect.Type) (quantity, bool) {
-	q, ok := map[reflect.Type]quantity{
-		reflect.TypeFor[unit.Length](): {"number", "mm"},
-		reflect.TypeFor[area]():        {"number", "mm²"},
-		reflect.TypeFor[angle]():       {"number", "degrees"},
-		reflect.TypeFor[share]():       {"number", "ratio"},
-		reflect.TypeFor[liters]():      {"number", "liters"},
-		reflect.TypeFor[thousandths](): {"number", "plain"},
-		reflect.TypeFor[geom.Label]():  {"integer", "label"},
-	}[t]
-	return q, ok
-}
-
-func plain(t reflect.Type) string {
-	switch t.Kind() {
-	case reflect.String:
-		return "string"
-	case reflect.Bool:
-		return "boolean"
-	case reflect.Int, reflect.Int64:
-		return "integer"
+// least is how many entries a list must have: an outline's ring has three corners.
+func least(t reflect.Type) int {
+	if t == reflect.TypeFor[ring]() {
+		return 3
 	}
-	panic("export: no schema for " + t.String())
-}
-
-// key is one key of an object.
-type key struct {
-	name, doc string
-	need      bool
-	is        reflect.Type
-}
-
-func keysOf(t reflect.Type) []key {
-	var out []key
-	for i := range t.NumField() {
-		f := t.Field(i)
-		name, rest, _ := strings.Cut(f.Tag.Get("json"), ",")
-		out = append(out, key{name, f.Tag.Get("doc"), rest != "omitempty", f.Type})
-	}
-	return out
-}
-
-// says joins what the key is to the unit of its number.
-func (k key) says(p map[string]any) string {
-	if u, ok := p["description"]; ok {
-		return k.doc + " (" + u.(string) + ")"
-	}
-	return k.doc
+	return 0
 }

@@ -36,7 +36,7 @@ type corner struct {
 	Stud      point        `json:"stud" doc:"where the bare walls meet, at the floor"`
 	Board     point        `json:"board" doc:"where the boards meet"`
 	Finished  point        `json:"finished" doc:"where the finished faces meet"`
-	Angle     angle        `json:"angle" doc:"inside, between the finished faces, in degrees"`
+	Angle     angle        `json:"angle" doc:"inside, between the finished faces,"`
 	Outside   bool         `json:"outside" doc:"an outside corner: more than 180 degrees"`
 	BareFloor *unit.Length `json:"bareFloor,omitempty" doc:"from the level line, up; absent: not known"`
 	Ceiling   *unit.Length `json:"ceiling,omitempty" doc:"from the level line, up; absent: not known"`

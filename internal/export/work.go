@@ -44,7 +44,7 @@ type field struct {
 	Joint    unit.Length `json:"joint" doc:"between its tiles"`
 	Sizes    []size      `json:"sizes" doc:"real sizes of the good, by the index in a piece's size"`
 	Region   outline     `json:"region" doc:"where its tile may be, in the face's frame"`
-	Angle    angle       `json:"angle" doc:"of the pattern against the face, in degrees"`
+	Angle    angle       `json:"angle" doc:"of the pattern against the face,"`
 	Searched string      `json:"searched" doc:"how the offsets were searched"`
 	Held     bool        `json:"held" doc:"the first layout is pinned by the person"`
 	Layouts  []layout    `json:"layouts" doc:"the first is laid; others are what else would do, best first"`
