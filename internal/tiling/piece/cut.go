@@ -17,8 +17,8 @@ func (w *work) cut() Cut {
 		c.Steps = append(c.Steps, s.Step)
 		c.MeasureFirst = c.MeasureFirst || w.Tools.Tolerance > s.least.Forgive
 	}
-	if _, bays := turns(w.Laid.Shape[0]); bays > 0 || c.Kind == CutOut {
-		c.Neck = w.Laid.Shape.Neck()
+	if _, bays := turns(w.shape[0]); bays > 0 || c.Kind == CutOut {
+		c.Neck = w.shape.Neck()
 	}
 	if c.Kind == Straight || c.Kind == Taper {
 		c.TaperShows, c.Snaps = shows(all[0].Step), w.snaps(all[0])

@@ -28,6 +28,7 @@ type work struct {
 	Input
 	l, w  unit.Length // of the whole tile
 	hex   bool
+	shape geom.Region // as it is really cut: without trifles
 	lines []line
 	has   [7]bool // factory sides on the piece, by -label
 }
@@ -39,12 +40,15 @@ func newWork(in Input) *work {
 		w.l, w.w = p.H, p.W
 	}
 	for _, r := range in.Laid.Shape {
+		w.lines = append(w.lines, cutLines(r, w.hex)...)
+	}
+	w.shape, w.lines = w.worth(in.Laid.Shape, w.lines)
+	for _, r := range w.shape {
 		for _, v := range r {
 			if v.Edge < 0 {
 				w.has[-v.Edge] = true
 			}
 		}
-		w.lines = append(w.lines, cutLines(r, w.hex)...)
 	}
 	return w
 }

@@ -60,7 +60,7 @@ func (w *work) onPiece(f facing) bool {
 	if !w.hex {
 		return w.has[-f.label()]
 	}
-	b := w.Laid.Shape.Bounds()
+	b := w.shape.Bounds()
 	return [...]bool{b.Min.X == 0, b.Min.Y == 0, b.Max.X == w.l, b.Max.Y == w.w}[f]
 }
 

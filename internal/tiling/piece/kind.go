@@ -4,10 +4,10 @@ import "dryfit/internal/geom"
 
 // kind names the shape of a cut piece by its corners: how many there are, and how many turn inward.
 func (w *work) kind() CutKind {
-	corners, bays := turns(w.Laid.Shape[0])
+	corners, bays := turns(w.shape[0])
 	one := len(w.lines) == 1
 	switch {
-	case len(w.Laid.Shape) > 1:
+	case len(w.shape) > 1:
 		return CutOut
 	case one && corners == 3:
 		return Triangle
@@ -63,7 +63,7 @@ func (w *work) gentle() bool {
 // bay tells a U from a notch by the cut that has an inward corner at both ends: the floor of the bay. Two bays that share no
 // cut are neither.
 func (w *work) bay() CutKind {
-	box := w.Laid.Shape.Bounds()
+	box := w.shape.Bounds()
 	for _, l := range w.lines {
 		if !l.bay[0] || !l.bay[1] {
 			continue

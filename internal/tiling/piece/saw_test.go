@@ -113,6 +113,33 @@ func TestTaperIsJudgedAgainstTheWidth(t *testing.T) {
 	}
 }
 
+// A cut that would take less than half a millimetre off (lay.LeastWidth) is no cut where the joint forgives it; what is left of the piece's
+// cuts is what it would be without.
+func TestTrifles(t *testing.T) {
+	for _, c := range []struct{ face, forgive, want string }{
+		{"299.6x200", "1", "whole"},
+		{"299.6x200", "0.4", "whole"},
+		{"299.6x200", "0.3", "straight; e2: left 299"},
+		{"299.5x200", "1", "straight; e2: left 299"},
+		{"0,0 300,0 300,199.7 0,200", "1", "whole"},
+		{"0,0 250,0 250,199.7 100,200 0,200", "1", "straight; e2: left 250"},                          // a wedge at the top beside a true cut
+		{"0,0 250,0 250,199.4 100,200 0,200", "1", "odd; e2: left 250; e3: bottom 199 along 100-250"}, // a wedge worth a cut
+		{"299.6x199.7", "1", "whole"},
+		{"0,0 300,0 300,120 180,120 180,199.8 0,199.8", "1", "L; e5: bottom 199; e4: left 180 along 120-199; e3: bottom 120 along 180-300; neck 120"},
+	} {
+		forgive := func(f *piece.Field) {
+			for l, e := range f.Edges {
+				e.Forgive = bondtest.MM(c.forgive)
+				f.Edges[l] = e
+			}
+		}
+		p := describe(c.face, "stack, 300x200, 0", "0,0", forgive)[0]
+		if got := say(p.Cut); got != c.want || p.Whole {
+			t.Errorf("%s: %s, want %s", c.face, got, c.want)
+		}
+	}
+}
+
 // Snapping needs 1/2 in on both sides of the line (common practice), and one line from side to side.
 func TestSnapping(t *testing.T) {
 	for _, c := range []struct {
