@@ -15,6 +15,7 @@ func BenchmarkBestThird(b *testing.B)   { benchmark(b, wall300+" | running 1/3")
 func BenchmarkBestLarge(b *testing.B) {
 	benchmark(b, wall300+" | tile 597 297 3 | running 1/3")
 }
+
 // Panels: set out to 1 mm.
 func BenchmarkBestPanel(b *testing.B) {
 	benchmark(b, wall300+" | tile 1197 597 3 | taper 7 | fall 5 | running 1/3")

@@ -13,7 +13,7 @@ import (
 // many tiles along its edges that budget looks at a tile would not do; deepened is how many of the best places are then
 // refined, by halves down to the mark.
 const (
-	finest   = 8
+	finest   = 7
 	roughest = 4
 	budget   = 60_000
 	deepened = 3
@@ -64,7 +64,8 @@ func (c *climber) cost(o geom.Point) costs {
 	return k
 }
 
-// grid judges the coarse grid; step is its widest spacing, rounded up to marks.
+// grid judges the coarse grid, and beside each of its places the nearest one that is centered: those lie on lines, which
+// a grid misses and from which a climb does not get away. step is the widest spacing, rounded up to marks.
 func (c *climber) grid() (out []found, step unit.Length) {
 	b, n := &c.in.Bond, c.parts()
 	share := func(l unit.Length, i int) unit.Length { return l.MulDiv(int64(i), int64(n)) }
@@ -72,7 +73,8 @@ func (c *climber) grid() (out []found, step unit.Length) {
 		for i := range n {
 			at := geom.Point{X: share(b.U.X, i) + share(b.V.X, j), Y: share(b.U.Y, i) + share(b.V.Y, j)}
 			o := c.in.Zero.Add(geom.Point{X: at.X.Round(c.in.Mark), Y: at.Y.Round(c.in.Mark)})
-			out = append(out, found{o, c.cost(o)})
+			mid := c.census.centered(o)
+			out = append(out, found{o, c.cost(o)}, found{mid, c.cost(mid)})
 		}
 	}
 	for _, v := range []geom.Point{b.U, b.V} {

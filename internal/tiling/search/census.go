@@ -213,21 +213,43 @@ func depth(r geom.Ring, p geom.Point) unit.Length {
 
 // offCenter is the distance of the center line to the nearest tile center, among the tiles about its middle.
 func (c *census) offCenter(o geom.Point) unit.Length {
-	b, least := &c.in.Bond, wide
+	return unit.FromFloat(math.Abs(c.signedOff(o)))
+}
+
+// signedOff is how far that tile center lies beyond the line, along across.
+func (c *census) signedOff(o geom.Point) float64 {
+	b, least := &c.in.Bond, math.Inf(1)
 	reach := geom.Point{X: max(b.U.X.Abs(), b.V.X.Abs()), Y: max(b.U.Y.Abs(), b.V.Y.Abs())}
-	b.Each(geom.Rect{Min: c.middle.Sub(reach), Max: c.middle.Add(reach)}, o, func(t bond.Cell) {
-		mid := geom.Point{X: t.Rect.Min.X + t.Rect.W()/2, Y: t.Rect.Min.Y + t.Rect.H()/2}
-		least = min(least, c.fromLine(mid))
-		if b.Axis {
-			least = min(least, c.fromLine(mid.Add(geom.Point{X: b.Pitch.X / 2, Y: b.Pitch.Y / 2})))
+	try := func(p geom.Point) {
+		if d := c.fromLine(p); math.Abs(d) < math.Abs(least) {
+			least = d
 		}
-	})
+	}
+	for _, t := range b.Cover(geom.Rect{Min: c.middle.Sub(reach), Max: c.middle.Add(reach)}, o) {
+		mid := geom.Point{X: t.Rect.Min.X + t.Rect.W()/2, Y: t.Rect.Min.Y + t.Rect.H()/2}
+		try(mid)
+		if b.Axis {
+			try(mid.Add(geom.Point{X: b.Pitch.X / 2, Y: b.Pitch.Y / 2}))
+		}
+	}
 	return least
 }
 
-func (c *census) fromLine(p geom.Point) unit.Length {
+// fromLine keeps its products apart, so that no machine joins them with the sum and rounds otherwise.
+func (c *census) fromLine(p geom.Point) float64 {
 	d := p.Sub(c.middle)
-	return unit.FromFloat(math.Abs(float64(d.X)*c.across[0] + float64(d.Y)*c.across[1]))
+	x, y := float64(float64(d.X)*c.across[0]), float64(float64(d.Y)*c.across[1])
+	return x + y
+}
+
+// centered is the nearest markable origin to o at which the center line falls on a tile center.
+func (c *census) centered(o geom.Point) geom.Point {
+	d := c.signedOff(o)
+	to := func(x unit.Length, share float64) unit.Length {
+		return (x - unit.FromFloat(d*share)).Round(c.in.Mark)
+	}
+	o = o.Sub(c.in.Zero)
+	return c.in.Zero.Add(geom.Point{X: to(o.X, c.across[0]), Y: to(o.Y, c.across[1])})
 }
 
 // measures lists what the census covers; nothing of it is proved best.

@@ -1,6 +1,8 @@
 package search
 
 import (
+	"slices"
+
 	"dryfit/internal/geom"
 	"dryfit/internal/tiling/judge"
 )
@@ -72,27 +74,45 @@ func least(judged []Candidate, m judge.Measure) judge.Measure {
 
 // gains names the most important measures in which c beats o.
 func gains(c, o Candidate) judge.Reason {
-	var better []judge.Reason
-	for i, m := range c.Measures {
-		if m.Cost < o.Measures[i].Cost && len(better) < spoken {
-			better = append(better, judge.Than(m, o.Measures[i]))
-		}
+	if better := c.betters(o); better.Text != "" {
+		return better
 	}
-	if len(better) == 0 {
-		return judge.Because("better in nothing that is looked for; another place to start")
-	}
-	return judge.Join("; ", better...)
+	return judge.Because("better in nothing that is looked for; another place to start")
 }
 
 // losses names the most important measures in which c is worse than o.
 func losses(c, o Candidate) judge.Reason {
 	var worse []judge.Reason
 	for i, m := range c.Measures {
-		if m.Cost > o.Measures[i].Cost && len(worse) < spoken {
+		if o.telling(c, i) && len(worse) < spoken {
 			worse = append(worse, judge.Than(m, o.Measures[i]))
 		}
 	}
 	return judge.Join("; ", worse...)
+}
+
+func (c Candidate) betters(o Candidate) judge.Reason {
+	var better []judge.Reason
+	for i, m := range c.Measures {
+		if c.telling(o, i) && len(better) < spoken {
+			better = append(better, judge.Than(m, o.Measures[i]))
+		}
+	}
+	return judge.Join("; ", better...)
+}
+
+// telling reports whether c beats o in a measure by something to tell: a length by two marks, since one may look the
+// same when it is rounded; one mark only in the first measure that differs, which decides between them.
+func (c Candidate) telling(o Candidate, i int) bool {
+	gain := o.Measures[i].Cost - c.Measures[i].Cost
+	return gain > 1 || gain == 1 && (c.Measures[i].IsCount || c.decides(o) == i)
+}
+
+// decides is the first measure in which two layouts differ.
+func (c Candidate) decides(o Candidate) int {
+	return slices.IndexFunc(c.Measures, func(m judge.Measure) bool {
+		return slices.ContainsFunc(o.Measures, func(n judge.Measure) bool { return n.Name == m.Name && n.Cost != m.Cost })
+	})
 }
 
 // Pin judges a pinned origin against what a search of the same input found: WhyNot says what the pin costs, and is

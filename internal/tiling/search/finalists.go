@@ -128,10 +128,14 @@ func steps(b *bond.Bond) []geom.Point {
 	return out
 }
 
-// wrap returns d less the whole steps of the lattice that bring it nearest to zero.
+// wrap returns d less the whole steps of the lattice that bring it nearest to zero. Products are kept apart, so that no
+// machine joins them with the difference and rounds otherwise.
 func wrap(b *bond.Bond, d geom.Point) geom.Point {
-	det := float64(b.U.X)*float64(b.V.Y) - float64(b.U.Y)*float64(b.V.X)
-	i := unit.FromFloat((float64(d.X)*float64(b.V.Y) - float64(d.Y)*float64(b.V.X)) / det)
-	j := unit.FromFloat((float64(b.U.X)*float64(d.Y) - float64(b.U.Y)*float64(d.X)) / det)
+	cross := func(p, q geom.Point) float64 {
+		x, y := float64(float64(p.X)*float64(q.Y)), float64(float64(p.Y)*float64(q.X))
+		return x - y
+	}
+	det := cross(b.U, b.V)
+	i, j := unit.FromFloat(cross(d, b.V)/det), unit.FromFloat(cross(b.U, d)/det)
 	return geom.Point{X: d.X - i*b.U.X - j*b.V.X, Y: d.Y - i*b.U.Y - j*b.V.Y}
 }

@@ -10,7 +10,7 @@ import (
 // Shift tells, for each opening that may still be moved, how far to move it so that its edges fall on joints of the
 // layout at origin: least is cut off the tiles beside it, then most sides fall on joints, then the move is the
 // shortest. An opening is moved only in a direction in which there is tile on both its sides. Those for which no move
-// is better are left out, and so is everything where the joints are not straight both ways.
+// is better by what is worth telling are left out, and so is everything where the joints are not straight both ways.
 func Shift(in Input, origin geom.Point) []Move {
 	in.settle()
 	if !in.straight() || len(in.Region) == 0 || len(in.Bond.Protos) == 0 {
@@ -64,7 +64,7 @@ func (m *mover) best(name string) (Move, bool) {
 		d = swap(d)
 	}
 	return Move{Opening: name, Across: d.X, Up: d.Y, JointsNow: now.joints, JointsMoved: then.joints,
-		Why: shiftWords(now, then)}, then.better(now)
+		Why: shiftWords(now, then)}, then.joints > now.joints || now.off-then.off >= worth*m.p.s.mark
 }
 
 // along tries moves by whole steps up to the limit, the shortest first, to the right or up before left or down.
@@ -134,6 +134,6 @@ func (f *fit) add(a axis, leg unit.Length) {
 }
 
 func shiftWords(now, then fit) judge.Reason {
-	return judge.Because("{0} of its sides fall on joints instead of {1}; {2} in all is cut off the tiles beside it instead of {3}",
+	return judge.Because("{0} of its sides fall on joints instead of {1}; a total of {2} is cut off the tiles beside it instead of {3}",
 		diag.N(then.joints), diag.N(now.joints), diag.L(then.off), diag.L(now.off))
 }
