@@ -122,6 +122,8 @@ func (s *solver) stations(w wall, e *elevation, along []document.Station, left, 
 	}
 	for _, p := range along {
 		x := p.X + from
+		s.disagrees(w, p, x <= first, left)
+		s.disagrees(w, p, x >= last, right)
 		if (x > first || !left.read) && (x < last || !right.read) {
 			out = append(out, document.Station{X: min(max(x, first), last), Value: p.Value})
 		}
@@ -132,6 +134,17 @@ func (s *solver) stations(w wall, e *elevation, along []document.Station, left, 
 	}
 	return s.closed(w, out, last)
 }
+
+// disagrees says where a station at the end of a wall is not what was read at the corner; the corner's reading counts.
+func (s *solver) disagrees(w wall, p document.Station, atEnd bool, corner end) {
+	if by := (p.Value - corner.v).Abs(); atEnd && corner.read && by > levelSlack {
+		s.list.Add(diag.Look, "levels-disagree", p.At, "{0} along {1} is {2} off what is read at its corner", "measure there again from the level line",
+			diag.X(p.Value), diag.T(w.name), diag.X(by))
+	}
+}
+
+// levelSlack is how far two readings of one height may differ before it is worth a word: a tape's 1/16 in twice (our own).
+const levelSlack = unit.Inch / 8
 
 // closed carries the first and the last station level to the ends of the wall.
 func (s *solver) closed(w wall, list []document.Station, last unit.Length) []document.Station {

@@ -240,7 +240,7 @@ func mess(rt *rapid.T, r *room) {
 		case 4:
 			wall.WidthTop, wall.Heights = val(odd.Draw(rt, "top")), []document.AtCorner{{Corner: wall.Right, Value: val(odd.Draw(rt, "height"))}}
 		case 5:
-			wall.FloorLine = []document.Station{{X: odd.Draw(rt, "x"), Value: odd.Draw(rt, "v")}, {X: odd.Draw(rt, "x"), Value: odd.Draw(rt, "v")}}
+			wall.FloorLine = []document.Station{{X: odd.Draw(rt, "x"), Value: odd.Draw(rt, "v"), At: at}, {X: odd.Draw(rt, "x"), Value: odd.Draw(rt, "v"), At: at}}
 		case 6:
 			wall.Profile, wall.Straightedge = []document.Station{{X: 1, Value: odd.Draw(rt, "v")}}, []document.Gap{{Length: odd.Draw(rt, "l"), Gap: odd.Draw(rt, "g"), At: at}}
 		case 7:

@@ -4,6 +4,7 @@ import (
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/rule"
+	"dryfit/internal/unit"
 )
 
 // readings lists all tape readings of the outline: those of the survey, and a wall's own width at the bottom where the survey
@@ -89,6 +90,55 @@ func supersede(list []taped) {
 				list[j].by = "a newer reading of " + list[newest].From + "-" + list[newest].To
 			}
 		}
+	}
+}
+
+// setAside takes a reading above the plate out of the outline where the same line was read at the plate and nobody knows how the walls at
+// its ends lean: the two differ by the leans, and averaging them would be wrong at both heights. At the ceiling of a wall it counts as that
+// wall's width at the top.
+func (s *solver) setAside(list []taped) {
+	for i := range list {
+		t := &list[i]
+		if t.use != Used || t.where == document.Plate || s.leansKnown(*t) || !atPlate(list, *t) {
+			continue
+		}
+		t.use, t.by = Unused, "the reading at the plate is the outline's; this one tells how the walls lean"
+		for k := range s.walls {
+			s.walls[k].takeTop(*t)
+		}
+	}
+}
+
+func atPlate(list []taped, t taped) bool {
+	t.where = document.Plate
+	return measured(list, t)
+}
+
+// leansKnown reports whether every wall at the reading's ends has a lean reading there.
+func (s *solver) leansKnown(t taped) bool {
+	for _, w := range s.walls {
+		for _, c := range []int{w.left, w.right} {
+			if c != t.from && c != t.to || w.along(t) {
+				continue // a wall's own lean does not change a length along it
+			}
+			if _, ok := findCorner(w.doc.Lean, s.cornerName(c)); !ok {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// along reports whether a reading runs along the wall.
+func (w wall) along(t taped) bool {
+	return w.left == t.from && w.right == t.to || w.left == t.to && w.right == t.from
+}
+
+// takeTop takes a reading at the ceiling as the wall's width at the top, if it runs along the wall and none is written.
+func (w *wall) takeTop(t taped) {
+	if w.along(t) && t.where == document.Ceiling && !w.doc.WidthTop.Known && !w.doc.WidthBottom.Known {
+		w.doc.WidthTop = document.Value[unit.Length]{V: t.Length, Known: true, At: t.At}
+		w.doc.WidthTo = document.Value[document.Surface]{V: t.touches, Known: true, At: t.At}
 	}
 }
 

@@ -39,6 +39,7 @@ func (s *solver) survey() bool {
 	}
 	list := s.readings()
 	supersede(list)
+	s.setAside(list)
 	s.noteSurfaces(list)
 	res, v := s.adjust(list)
 	s.record(list, res, v)

@@ -200,3 +200,35 @@ func TestUselessReadings(t *testing.T) {
 		t.Errorf("verdict %v, freedom %d", got.Survey.Verdict, got.Survey.Freedom)
 	}
 }
+
+// A line read at the plate and, 1/4 in wider, at the ceiling, with no lean read: the outline is the plate's, and the wall is 1/4 in wider at
+// the top, half of it on each side for want of anything better.
+func TestPlateAndCeiling(t *testing.T) {
+	got := rectangle60(t, exact60+", A-B 60-1/4 ceiling").solve()
+	if n := len(got.Survey.Readings); n != 7 || got.Survey.Readings[6].Use != Unused || got.Survey.Verdict != Agree {
+		t.Fatalf("readings %+v, verdict %v", got.Survey.Readings, got.Survey.Verdict)
+	}
+	f := got.face("back")
+	bottom, top := side(f, labelRight)
+	otherBottom, otherTop := side(f, labelLeft)
+	for _, c := range []struct {
+		what string
+		got  unit.Length
+		want float64
+	}{{"at the plate", bottom.X - otherBottom.X, 59}, {"at the ceiling", top.X - otherTop.X, 59.25}, {"right side", top.X - bottom.X, 0.125}, {"left side", otherTop.X - otherBottom.X, -0.125}} {
+		if d := c.got.In() - c.want; d > 0.002 || d < -0.002 {
+			t.Errorf("%s: %.4f in, want %.4f", c.what, c.got.In(), c.want)
+		}
+	}
+}
+
+// Where both leans are read the ceiling's reading is one more of the outline: 1/4 + 1/8 in less than at the plate.
+func TestCeilingReadingReduced(t *testing.T) {
+	r := rectangle60(t, exact60+", A-B 59-5/8 ceiling")
+	r.Walls[1].Lean, r.Walls[3].Lean = r.at("B 1/4, C 1/4"), r.at("D 1/8, A 1/8")
+	got := r.solve()
+	if got.Survey.Readings[6].Use != Used || got.Survey.Freedom != 2 || got.Survey.Verdict != Agree {
+		t.Errorf("readings %+v", got.Survey.Readings[6])
+	}
+	wantNear(t, "reduced to the plate", got.Survey.Readings[6].ToStud, "60")
+}

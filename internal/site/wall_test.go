@@ -3,6 +3,7 @@ package site
 import (
 	"testing"
 
+	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/geom"
 	"dryfit/internal/unit"
@@ -173,4 +174,14 @@ func TestHeightGivesTheCeiling(t *testing.T) {
 	_, right := side(f, labelRight)
 	wantNear(t, "ceiling at A", left.Y, "56")
 	wantNear(t, "ceiling at B", right.Y, "56-1/2")
+}
+
+// A station at the very corner that is not what was read there is said; the corner's reading counts.
+func TestLevelsDisagree(t *testing.T) {
+	r := rectangle60(t, exact60)
+	r.Walls[0].FloorLine = r.stations("0 40-1/2, 30 40")
+	r.Walls[0].FloorLine[0].At = diag.Place{Path: "walls > back > floor > 0", Line: 31}
+	got := r.solve()
+	got.wantSaid("levels-disagree", "40-1/2 in along back is 1/2 in off")
+	wantLength(t, "left end", got.face("back").Bare[0].Y, "-40")
 }
