@@ -162,6 +162,9 @@ func (r *reader) checkLays(m *Room, walls map[string]Wall) {
 		for _, f := range l.Fields {
 			r.onWall(walls, face, f.Across)
 			r.onWall(walls, face, f.Pin.Across)
+			if f.Across.Given && !f.Across.Both {
+				r.stop("field-edge", f.Across.At, "one figure does not say which way the field {0} goes from there", "write both edges: 12 to 60 from A", diag.T(f.Name))
+			}
 			if f.Border.Known && f.Pin.Given {
 				r.found.Add(diag.Look, "border-pinned", f.Pin.At, "a border follows the outline and can not be pinned", "take the pin out")
 			}
@@ -170,6 +173,26 @@ func (r *reader) checkLays(m *Room, walls map[string]Wall) {
 			r.stop("continues-itself", l.ContinueFrom.At, "{0} can not continue from itself", "name the face round the corner", diag.T(l.Face))
 		}
 		r.checkCenter(m, l)
+	}
+	r.checkCircles(m)
+}
+
+// checkCircles finds faces that carry their joints round the room back to themselves.
+func (r *reader) checkCircles(m *Room) {
+	next := map[string]string{}
+	for _, l := range m.Lay {
+		if l.ContinueFrom.Known {
+			next[l.Face] = l.ContinueFrom.V
+		}
+	}
+	for _, l := range m.Lay {
+		face, steps := next[l.Face], 1
+		for face != "" && face != l.Face && steps <= len(m.Lay) {
+			face, steps = next[face], steps+1
+		}
+		if face == l.Face && steps > 1 {
+			r.stop("continues-in-circle", l.ContinueFrom.At, "{0} continues from {1}, and that in the end from {0}", "let one of these faces start by itself", diag.T(l.Face), diag.T(l.ContinueFrom.V))
+		}
 	}
 }
 

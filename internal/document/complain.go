@@ -55,7 +55,11 @@ func (r *reader) missing(n *text.Node, k row) {
 }
 
 func (r *reader) empty(e text.Entry, k row) {
-	r.stop("value-missing", e.At, "there is no value for {0}", "write {1}, or unknown, or take the key out", diag.T(k.name), diag.T(k.shape.say))
+	mend := "write {1}, or unknown, or take the key out"
+	if k.shape.kind == recordShape || k.shape.kind == namedShape {
+		mend = "write its own keys under it, indented by two spaces more, or take it out"
+	}
+	r.stop("value-missing", e.At, "there is no value for {0}", mend, diag.T(k.name), diag.T(k.shape.say))
 }
 
 // unknown notes a fact that is said to be unknown where nothing can be concluded without it.

@@ -79,7 +79,7 @@ func TestUnknownIsNotZero(t *testing.T) {
 	room, found := Read("x", []byte(`{dryfit: 1, name: x, units: in, survey: {corners: A B C, tape: {A-B: unknown}},
   walls: {w: {along: A-B, build-up: unknown, studs: {0: unknown, 16: 1/8}, straightedge: [{length: 8 ft, gap: unknown}]}},
   tiles: {t: {size: unknown, kind: stone, dry lay: {tiles: 10, joints: 9, joint: unknown, length: 120}}},
-  lay: {w: {fields: {f: {tile: t, pin: {across: unknown}}}}}}`))
+  lay: {w: {fields: {f: {tile: t, pin: {across: unknown, up: 3 above floor}}}}}}`))
 	w := room.Walls[0]
 	switch {
 	case found.Stops():

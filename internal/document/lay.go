@@ -21,16 +21,16 @@ var field = record("one zone of a face", func(f *Field, at diag.Place) { f.At = 
 	fact("bond", "the bond", bondForm, func(f *Field) *Value[string] { return &f.Bond }).unless("stack").like("running 1/3"),
 	fact("joint", "the joint", length(joint), func(f *Field) *Value[unit.Length] { return &f.Joint }).unless("as the tile says").like("1/8"),
 	fact("upright", "whether the tile's length stands upright", yesNo, func(f *Field) *Value[bool] { return &f.Turned }).unless("no").like("yes"),
-	part("up", "the heights that the field lies between", up, func(f *Field) *Up { return &f.Up }).unless("the whole face").like("0 to 84 above floor"),
-	part("across", "where along the wall the field lies", across, func(f *Field) *Across { return &f.Across }).unless("the whole face").like("12 to 60 from A"),
+	part("up", "the two heights that the field lies between, or the one that it starts at", up, func(f *Field) *Up { return &f.Up }).unless("the whole face").like("0 to 84 above floor"),
+	part("across", "the two edges that the field lies between", across, func(f *Field) *Across { return &f.Across }).unless("the whole face").like("12 to 60 from A"),
 	part("to", "the height that the field stops at", up, func(f *Field) *Up { return &f.To }).like("84 above floor"),
 	fact("border", "makes the field a border: how far it goes in from the outline of the face", length(over), func(f *Field) *Value[unit.Length] { return &f.Border }).like("4"),
 	part("pin", "holds the layout: where a joint crossing is", complete(pin), func(f *Field) *Pin { return &f.Pin }).unless("the best layout is looked for").like("{across: 36 from A, up: 12 above floor}"),
 )
 
 var pin = record("where a joint crossing is held", func(p *Pin, at diag.Place) { p.At, p.Given = at, true },
-	part("across", "where along the wall", across, func(p *Pin) *Across { return &p.Across }).like("36 from A"),
-	part("up", "how high", up, func(p *Pin) *Up { return &p.Up }).like("12 above floor"),
+	part("across", "where along the wall", across, func(p *Pin) *Across { return &p.Across }).must().like("36 from A"),
+	part("up", "how high", up, func(p *Pin) *Up { return &p.Up }).must().like("12 above floor"),
 )
 
 var bondForm = form[string]{&shape{brief: "a [bond](#bonds)", say: "a bond: " + strings.Join(BondNames(), ", "), pattern: bondSchema}, func(r *reader, n *text.Node) (string, bool) {

@@ -72,13 +72,13 @@ func short2(s string) string {
 func (r *reader) inside(at diag.Place, l unit.Length, s span) bool {
 	switch {
 	case l < 0 && s.least >= 0:
-		r.stop("length-negative", at, "{0} is less than nothing; this must be {1}", "write it without the minus, or measure again", diag.X(l), diag.T(s.say))
+		r.stop("length-negative", at, "{0} is less than nothing; {1} is needed here", "write it without the minus, or measure again", diag.X(l), diag.T(s.say))
 	case l == 0 && s.above:
-		r.stop("length-zero", at, "0 is no size; this must be {0}", "write the real size, or unknown", diag.T(s.say))
+		r.stop("length-zero", at, "0 is no size; {0} is needed here", "write the real size, or unknown", diag.T(s.say))
 	case l < s.least:
-		r.stop("length-absurd", at, "{0} is too small to be {1}; the least is {2}", "check the figure and its unit", diag.X(l), diag.T(s.say), diag.X(s.least))
+		r.stop("length-absurd", at, "{0} is too small: {1} is at least {2}", "check the figure and its unit", diag.X(l), diag.T(s.say), diag.X(s.least))
 	case l > s.most:
-		r.stop("length-absurd", at, "{0} is too large to be {1}; the most is {2}", "check the figure and its unit", diag.X(l), diag.T(s.say), diag.L(s.most))
+		r.stop("length-absurd", at, "{0} is too large: {1} is at most {2} here", "check the figure and its unit", diag.X(l), diag.T(s.say), diag.L(s.most))
 	default:
 		return true
 	}
