@@ -52,6 +52,9 @@ func (m mold) out(g geom.Region) geom.Region {
 // point carries one point in.
 func (m mold) point(p geom.Point) geom.Point { return m.back.Point(p.Sub(m.foot)) }
 
+// Factory returns a tile's whole outline in its own frame, with the labels of its sides.
+func Factory(p bond.Proto) geom.Region { return newMold(p).own }
+
 // OnPattern carries a piece's outline from the tile's own frame to the pattern frame, exactly.
 func OnPattern(p Piece, b bond.Bond) geom.Region {
 	return newMold(b.Protos[p.Proto]).out(p.Shape).Move(p.At)

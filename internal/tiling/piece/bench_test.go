@@ -23,12 +23,13 @@ func BenchmarkLayAndDescribe(b *testing.B) {
 		b.Run(c.name, func(b *testing.B) {
 			bond := bondtest.Make(c.bond)
 			frame := geom.Frame{Angle: bond.Angle}
-			field := lay.On(laytest.Face(c.face).In(frame))
+			region := laytest.Face(c.face).In(frame)
+			field, hits := lay.On(region), stubs()
 			f := piece.Field{Bond: bond, Frame: frame, Tools: piece.Tools{Mark: unit.Millimetre}}
 			n := 0
 			for b.Loop() {
-				f.Numbers = piece.Number(bond, laytest.Face(c.face).In(frame).Bounds(), geom.Point{})
-				laid, _ := field.Lay(bond, geom.Point{}, stubs())
+				f.Numbers = piece.Number(bond, region.Bounds(), geom.Point{})
+				laid, _ := field.Lay(bond, geom.Point{}, hits)
 				for _, p := range laid {
 					piece.Describe(piece.Input{Laid: p, Field: f})
 				}

@@ -53,6 +53,29 @@ func holeLine(h piece.PieceHole) string {
 	return s + "; rim " + h.ToEdge.JSON()
 }
 
+// On a hexagon, 200 across the flats, holes are taken from the flats and from the corners that are left. The nearest side is the lower right one, at 60 degrees:
+// 100 - (20·cos 60 + 15.470·sin 60) = 76.6025 from the center.
+func TestHolesInHexagons(t *testing.T) {
+	for _, c := range []struct{ face, at, want string }{
+		{"0,0 400,0 400,231 0,231", "120,100", "120 left, 100 bottom corner; rim 61.6025"},
+		{"30,0 400,0 400,231 30,231", "120,100", "80 right (90 cut: e4), 100 bottom corner; rim 61.6025"},
+		{"0,0 400,0 400,200 0,200", "120,100", "120 left, 100 bottom corner (100 cut: e3); rim 61.6025"},
+		{"0,20 400,20 400,200 0,200", "120,100", "120 left, 80 cut: e1; rim 61.6025"},
+	} {
+		region, b := laytest.Face(c.face), bondtest.Make("hexagon, 200, 0")
+		f := piece.Field{Bond: b, Edges: map[geom.Label]piece.Edge{1: {Name: "e1"}, 3: {Name: "e3"}, 4: {Name: "e4"}}}
+		hit := lay.Hit{Center: laytest.Point(c.at), Drill: 30 * unit.Millimetre}
+		for _, laid := range lay.Lay(region, b, geom.Point{}, []lay.Hit{hit}) {
+			if laid.Course != 0 || laid.Column != 0 {
+				continue
+			}
+			if got := holeLine(piece.Describe(piece.Input{Laid: laid, Field: f}).Holes[0]); got != c.want {
+				t.Errorf("%s: %s, want %s", c.face, got, c.want)
+			}
+		}
+	}
+}
+
 // The core bit is the least of the person's bits that is wide enough.
 func TestBits(t *testing.T) {
 	for bits, want := range map[string]string{"": "0", "25 40 32 68": "32", "30": "30", "29.9": "0", "68 35": "35"} {

@@ -76,12 +76,13 @@ func TestACutAlongTwoEdges(t *testing.T) {
 	face := geom.Region{{{P: geom.Point{}, Edge: 1}, {P: geom.Point{X: x}, Edge: 2}, {P: geom.Point{X: x, Y: bondtest.MM("50")}, Edge: 3},
 		{P: geom.Point{X: x, Y: bondtest.MM("90")}, Edge: 2}, {P: geom.Point{X: x, Y: bondtest.MM("200")}, Edge: 4}, {P: geom.Point{Y: bondtest.MM("200")}, Edge: 5}}}
 	f := piece.Field{Bond: b, Tools: piece.Tools{Mark: unit.Millimetre}, Edges: map[geom.Label]piece.Edge{
-		2: {Name: "wall", Joint: bondtest.MM("3"), Forgive: bondtest.MM("2")}, 3: {Name: "post", Joint: bondtest.MM("4"), Forgive: bondtest.MM("0.4")}}}
+		2: {Name: "wall", Joint: bondtest.MM("3"), Forgive: bondtest.MM("2"), Hidden: bondtest.MM("10")},
+		3: {Name: "post", Joint: bondtest.MM("4"), Forgive: bondtest.MM("0.4"), Hidden: bondtest.MM("2")}}}
 	for k := range face[0] { // wherever the outline begins
 		laid := lay.Lay(face, b, geom.Point{}, nil)[0]
 		laid.Shape = geom.Region{slices.Concat(laid.Shape[0][k:], laid.Shape[0][:k])}
 		c := piece.Describe(piece.Input{Laid: laid, Field: f}).Cut
-		if s := c.Steps[0]; len(c.Steps) != 1 || s.Edge != "wall, post" || s.Leaves != bondtest.MM("4.5") || !s.Wide {
+		if s := c.Steps[0]; len(c.Steps) != 1 || s.Edge != "wall, post" || s.Leaves != bondtest.MM("4.5") || !s.Wide || c.Visible != bondtest.MM("140.5") {
 			t.Errorf("%d: %+v", k, c)
 		}
 	}
@@ -126,6 +127,8 @@ func TestTrifles(t *testing.T) {
 		{"0,0 250,0 250,199.4 100,200 0,200", "1", "odd; e2: left 250; e3: bottom 199 along 100-250"}, // a wedge worth a cut
 		{"299.6x199.7", "1", "whole"},
 		{"0,0 300,0 300,120 180,120 180,199.8 0,199.8", "1", "L; e5: bottom 199; e4: left 180 along 120-199; e3: bottom 120 along 180-300; neck 120"},
+		{"199.8x400", "1", "whole"}, // of hexagons too: the second course's first piece
+		{"199.8x400", "0.1", "straight; e2: left 199"},
 	} {
 		forgive := func(f *piece.Field) {
 			for l, e := range f.Edges {
@@ -133,7 +136,11 @@ func TestTrifles(t *testing.T) {
 				f.Edges[l] = e
 			}
 		}
-		p := describe(c.face, "stack, 300x200, 0", "0,0", forgive)[0]
+		bond, at := "stack, 300x200, 0", "1-1"
+		if strings.HasPrefix(c.face, "199.8") {
+			bond, at = "hexagon, 200, 0", "2-1"
+		}
+		p := find(t, describe(c.face, bond, "0,0", forgive), at)
 		if got := say(p.Cut); got != c.want || p.Whole {
 			t.Errorf("%s: %s, want %s", c.face, got, c.want)
 		}

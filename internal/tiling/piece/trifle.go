@@ -10,7 +10,7 @@ import (
 
 // worth returns the piece without its trifles: the outline that is really cut, and its cuts.
 func (w *work) worth(shape geom.Region, lines []line) (geom.Region, []line) {
-	if w.hex || len(shape) > 1 {
+	if len(shape) > 1 {
 		return shape, lines
 	}
 	if _, bays := turns(shape[0]); bays > 0 {
@@ -33,8 +33,7 @@ func without(lines []line, i int) []line {
 
 // made cuts the whole tile along the lines; the cut of line i is labelled i+1.
 func (w *work) made(lines []line) geom.Region {
-	tile := geom.Rect{Max: geom.Point{X: w.l, Y: w.w}}
-	out := geom.Region{geom.RectRing(tile, lay.Left, lay.Bottom, lay.Right, lay.Top)}
+	out := lay.Factory(w.Bond.Protos[w.Laid.Proto])
 	for i, l := range lines {
 		out = out.HalfPlane(l.a, l.b, geom.Label(i+1))
 	}
