@@ -2,15 +2,17 @@ package report
 
 import (
 	"fmt"
+	"slices"
 
 	"dryfit/internal/plan"
+	"dryfit/internal/site"
 	"dryfit/internal/tiling"
 	"dryfit/internal/tiling/judge"
 	"dryfit/internal/unit"
 )
 
 // Layouts sets the best few layouts of a field side by side, each with its measures.
-func Layouts(p plan.Plan, z tiling.Field) Table {
+func Layouts(p plan.Plan, f site.Face, z tiling.Field) Table {
 	t := Table{Title: "Layouts of " + z.Name + ", best first", Columns: text("Measure, most important first"), Empty: "No layout was found."}
 	if len(z.Layouts) == 0 {
 		return t
@@ -18,10 +20,11 @@ func Layouts(p plan.Plan, z tiling.Field) Table {
 	for i := range z.Layouts {
 		t.Columns = append(t.Columns, Column{Head: layoutName(z, i)})
 	}
-	t.row("joint crossing from the left board corner", z, func(l tiling.Layout) string { return p.Style.Bare(l.Origin.X) })
-	t.row("joint crossing from the level line", z, func(l tiling.Layout) string { return p.Style.Bare(l.Origin.Y) })
-	for i, m := range z.Layouts[0].Measures {
-		t.row(string(m.Name)+proof(m), z, func(l tiling.Layout) string { return measured(p.Style, l, i) })
+	at, across, up := Datum(p, f)
+	t.row("joint crossing "+across, z, func(l tiling.Layout) string { return p.Style.Bare(l.Origin.X - at.X) })
+	t.row("joint crossing "+up, z, func(l tiling.Layout) string { return p.Style.Bare(Up(p, f, l.Origin.Y)) })
+	for _, m := range z.Layouts[0].Measures {
+		t.row(string(m.Name)+proof(m), z, func(l tiling.Layout) string { return measured(p.Style, l, m.Name) })
 	}
 	t.row("whole tiles, cut pieces", z, func(l tiling.Layout) string { return fmt.Sprintf("%d, %d", l.Whole, l.CutCount) })
 	t.row("tiles cut up, at least", z, func(l tiling.Layout) string { return fmt.Sprintf("%d, %d", l.Tiles, l.TilesLeast) })
@@ -54,8 +57,9 @@ func proof(m judge.Measure) string {
 	return " (not proven best)"
 }
 
-func measured(s unit.Style, l tiling.Layout, i int) string {
-	if i >= len(l.Measures) {
+func measured(s unit.Style, l tiling.Layout, name judge.Name) string {
+	i := slices.IndexFunc(l.Measures, func(m judge.Measure) bool { return m.Name == name })
+	if i < 0 {
 		return ""
 	}
 	m := l.Measures[i]

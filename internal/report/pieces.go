@@ -51,6 +51,21 @@ func Pieces(p plan.Plan, f tiling.Face) Table {
 		t.Rows = append(t.Rows, []string{c.Address, PieceKind(c), CutWords(p.Style, c.Cut), ExactWords(p.Style, c.Cut), KeptWords(c),
 			HolesWords(p.Style, c.Holes), neck(p.Style, c.Cut), ToleranceWords(p.Style, c.Cut), first(c.Cut), box})
 	}
+	return t.without("Holes"+u, "Neck")
+}
+
+// without leaves out those of the named columns in which no row has a word.
+func (t Table) without(heads ...string) Table {
+	for _, h := range heads {
+		i := slices.IndexFunc(t.Columns, func(c Column) bool { return c.Head == h })
+		if slices.ContainsFunc(t.Rows, func(r []string) bool { return r[i] != "" }) {
+			continue
+		}
+		t.Columns = slices.Delete(t.Columns, i, i+1)
+		for k := range t.Rows {
+			t.Rows[k] = slices.Delete(t.Rows[k], i, i+1)
+		}
+	}
 	return t
 }
 

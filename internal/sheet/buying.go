@@ -31,7 +31,7 @@ func (b *book) card() {
 			f.notes("", "Take ten tiles from different boxes. Measure length and width at the middle; lay a straightedge over the face corner to corner and along a side, and measure the greatest gap, or rock.",
 				"Variation is the largest size less the smallest. Warpage is the greatest gap. Write both into the room document and plan again.",
 				"Then lay ten of them in a row with nine spacers and measure the whole: that is the dry-lay reading, which counts before the label.",
-				"Lippage allowed between neighbors: "+b.p.Style.Format(unit.Inch/32)+" with joints under 1/4 in, plus the tile's own warpage ("+rule.LippageNarrow.Cite()+").")
+				"Lippage allowed between neighbors: "+b.p.Style.Format(rule.LippageNarrow.Limit)+" with joints under "+b.p.Style.Format(rule.WideJoint)+", plus the tile's own warpage ("+rule.LippageNarrow.Cite()+").")
 		}
 		f.table(cardTable(t.Name, b.p.Style.System), 0)
 	}

@@ -28,10 +28,12 @@ func (w *wall) faceNotes(f *flow, d *facade) {
 	}
 	f.notes("On this face", w.remarks()...)
 	f.table(report.Holes(w.p, w.site, w.face), 0)
-	f.table(report.Buried(w.p, w.site), 0)
+	if w.site.Kind == site.WallFace {
+		f.table(report.Buried(w.p, w.site), 0)
+	}
 	f.table(report.Edges(w.p, w.site), 0)
 	for _, z := range w.face.Fields {
-		f.table(report.Layouts(w.p, z), 0)
+		f.table(report.Layouts(w.p, w.site, z), 0)
 	}
 	f.notes("Assumed here", w.assumed()...)
 	f.notes("Not checked here", w.unchecked()...)

@@ -1,0 +1,89 @@
+package sheet
+
+import (
+	"dryfit/internal/draw"
+	"dryfit/internal/plan"
+	"dryfit/internal/tiling"
+	"dryfit/internal/unit"
+)
+
+// Screen is a drawing without a sheet round it, for a page on a screen. A millimetre of it is so many of the room.
+type Screen struct {
+	Page  draw.Page
+	Scale int64
+}
+
+// screenSize is the longer side of a face on a screen, in drawing units: lettering of 2.5 mm is then read on a phone.
+const screenSize = 120 * draw.MM
+
+// FaceOnScreen draws a laid face: its pieces with their numbers, openings, holes and lines, and no dimensions, which
+// stand in tables beside it. False where the face is not laid.
+func FaceOnScreen(p plan.Plan, name string) (Screen, bool) {
+	b := &book{p: p}
+	for _, f := range p.Tiling.Faces {
+		s, ok := p.Room.Face(f.Name)
+		if f.Name != name || !ok || len(s.Board) == 0 || len(f.Fields) == 0 {
+			continue
+		}
+		return (&wall{book: b, face: f, site: s, name: capital(f.Name)}).screen(), true
+	}
+	return Screen{}, false
+}
+
+func (w *wall) screen() Screen {
+	const margin = 7 * draw.MM
+	d := w.facade(w.screenScale())
+	box := d.box(d.area).Inset(-margin)
+	d.at = d.at.Plus(draw.At(-box.Lo.X, -box.Lo.Y))
+	d.within = draw.Span(0, 0, box.W(), box.H())
+	return Screen{draw.Page{Title: w.name + ", " + w.seenAs(), W: box.W(), H: box.H(), Items: d.screenItems()}, d.n}
+}
+
+func (w *wall) screenScale() int64 {
+	b := w.site.Board.Bounds()
+	long := max(b.W(), b.H())
+	return max(1, int64((long+unit.Length(int64(screenSize)*perUm)-1)/unit.Length(int64(screenSize)*perUm)))
+}
+
+// screenItems: the pieces come as one group, which a hand can move.
+func (d *facade) screenItems() []draw.Item {
+	out := []draw.Item{draw.Group{Class: "pieces", Items: d.pieces()}}
+	out = append(out, d.boardOutline())
+	out = append(out, d.openings()...)
+	out = append(out, d.buried()...)
+	out = append(out, d.softJoints()...)
+	out = append(out, d.lines()...)
+	out = append(out, d.holes()...)
+	out = append(out, d.openingNames()...)
+	return append(out, d.numbers(0)...)
+}
+
+// LayoutOnScreen draws the pieces of one layout alone, small: where its joints and cuts fall.
+func LayoutOnScreen(p plan.Plan, name string) (draw.Page, bool) {
+	for _, f := range p.Tiling.Faces {
+		s, ok := p.Room.Face(f.Name)
+		if f.Name == name && ok && len(s.Board) > 0 && len(f.Fields) > 0 {
+			return (&wall{book: &book{p: p}, face: f, site: s, name: capital(f.Name)}).thumbnail(), true
+		}
+	}
+	return draw.Page{}, false
+}
+
+func (w *wall) thumbnail() draw.Page {
+	const margin = 2 * draw.MM
+	d := w.facade(3 * w.screenScale())
+	box := d.box(d.area).Inset(-margin)
+	d.at = d.at.Plus(draw.At(-box.Lo.X, -box.Lo.Y))
+	return draw.Page{Title: w.name, W: box.W(), H: box.H(), Items: append(append(d.pieces(), d.boardOutline()), d.openings()...)}
+}
+
+// Laid lists the faces that have tile work, in the plan's order.
+func Laid(p plan.Plan) []tiling.Face {
+	var out []tiling.Face
+	for _, f := range p.Tiling.Faces {
+		if _, ok := p.Room.Face(f.Name); ok && len(f.Fields) > 0 {
+			out = append(out, f)
+		}
+	}
+	return out
+}
