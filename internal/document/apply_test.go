@@ -3,7 +3,6 @@ package document
 import (
 	"bytes"
 	"math/rand/v2"
-	"os"
 	"strings"
 	"testing"
 
@@ -28,16 +27,10 @@ func find(n *text.Node, path []string) *text.Node {
 	return n
 }
 
-// documents are those that a person would edit: the full one, the first ones and the demos.
+// documents are those that a person would edit: the full one, a first one and a demo.
 func documents(t *testing.T) map[string][]byte {
 	t.Helper()
-	docs := map[string][]byte{"full": readFile(t, "testdata/full.yaml"), "starter in": Starter(unit.Inches, 5), "starter mm": Starter(unit.Millimetres, 4)}
-	for _, f := range []string{"../demo/gable.yaml", "../demo/quarry-row.yaml"} {
-		if src, err := os.ReadFile(f); err == nil {
-			docs[f] = src
-		}
-	}
-	return docs
+	return map[string][]byte{"full": readFile(t, "testdata/full.yaml"), "starter": Starter(unit.Millimetres, 4), "demo": readFile(t, "../demo/gable.yaml")}
 }
 
 // A value set anywhere changes its own lines and no other, and setting it back gives the same bytes.
