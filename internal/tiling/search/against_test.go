@@ -28,7 +28,7 @@ func randomRoom(rng *rand.Rand) string {
 	for range rng.IntN(3) {
 		fmt.Fprintf(&b, " | hole %d %d %d", rng.IntN(w), rng.IntN(h), 10+rng.IntN(60))
 	}
-	bonds := []string{"stack", "running 1/2", "running 1/3", "running 1/4", "vertical running 1/2", "vertical stack", "vertical running 1/3"}
+	bonds := []string{"stack", "running 1/2", "running 1/3", "running 1/4", "vertical running 1/2", "vertical stack", "vertical running 1/3", "running 1/3 back", "running 2/5"}
 	fmt.Fprintf(&b, " | tile %d %d %d | %s", 90+rng.IntN(210), 90+rng.IntN(210), rng.IntN(6), bonds[rng.IntN(len(bonds))])
 	fmt.Fprintf(&b, " | mark %d | sight %d | hidden left %d | hidden ceiling %d | weight right %d", 10+rng.IntN(12),
 		rng.IntN(h), rng.IntN(25), rng.IntN(25), rng.IntN(4))

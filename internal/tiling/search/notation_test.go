@@ -14,7 +14,7 @@ import (
 // read makes an input from a line of words in millimetres, entries parted by "|":
 //
 //	room W H | taper D (the right wall leans out by D at the top) | fall D (the floor falls by D to the right)
-//	open NAME X0 Y0 X1 Y1 [moves M] | hole X Y D | tile W H JOINT | stack | running N/D | vertical … | diagonal … | herringbone, …
+//	open NAME X0 Y0 X1 Y1 [moves M] | hole X Y D | tile W H JOINT | stack | running N/D [back] | vertical … | diagonal … | herringbone, …
 //	mark M | center X | level Y | sight Y | hidden left|right|floor|ceiling D | weight left|… N | look PRESET
 //	sliver L | enough L
 func read(t testing.TB, line string) Input {
@@ -99,6 +99,7 @@ func (r *reader) bond(w []string) {
 		if _, err := fmt.Sscanf(w[1], "%d/%d", &r.spec.Num, &r.spec.Den); err != nil {
 			r.t.Fatal(err)
 		}
+		r.spec.Back = len(w) > 2 && w[2] == "back"
 	}
 }
 
