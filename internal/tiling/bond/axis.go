@@ -73,7 +73,7 @@ func byShare(num, den int64, along unit.Length, back bool) []unit.Length {
 	return out
 }
 
-// mostCourses bounds the cycle: at the least pitch of 1 mm it is more courses than any face has, and longer cycles
+// mostCourses bounds the cycle: at the least pitch of 5 mm it is more courses than any face has, and longer cycles
 // never show their end.
 const mostCourses = int64(2*unit.Reach/leastModule) + 1
 

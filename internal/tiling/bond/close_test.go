@@ -31,8 +31,9 @@ func TestWhatBondsSay(t *testing.T) {
 		{"modular 4, 397x397 397x197 197x197, 3", "bond-sizes: modular 4 is laid of 4 sizes of tile, and the tile has 3 / choose a bond for 3 sizes, or give the tile's sizes as a set"},
 		{"pinwheel, 400x300 100x100, 3", "bond-needs-squares: pinwheel is laid of two squares, and a tile of this set measures 400 mm by 300 mm / choose two square sizes, or another bond"},
 		{"ladder, 400x300, 3", "bond-unknown: no bond is called ladder / "},
-		{"stack, 0x300, 3", "bond-size-absurd: a tile for stack needs a length and a width above zero and within 4000 mm, and a joint of zero or more / correct the tile's sizes or the joint"},
-		{"stack, 600x300, -3", "bond-size-absurd: a tile for stack needs a length and a width above zero and within 4000 mm, and a joint of zero or more / correct the tile's sizes or the joint"},
+		{"stack, 0x300, 3", "bond-size-absurd: a tile for stack needs a length and a width from 5 mm to 4000 mm, and a joint of zero or more / correct the tile's sizes or the joint"},
+		{"stack, 600x4, 3", "bond-size-absurd: a tile for stack needs a length and a width from 5 mm to 4000 mm, and a joint of zero or more / correct the tile's sizes or the joint"},
+		{"stack, 600x300, -3", "bond-size-absurd: a tile for stack needs a length and a width from 5 mm to 4000 mm, and a joint of zero or more / correct the tile's sizes or the joint"},
 		{"running 1/-2, 600x300, 3", "bond-offset: the offset running 1/-2 is no share of a tile / write a fraction such as 1/3, or a length"},
 	} {
 		b, found := bond.Make(bondtest.Parse(c.line))

@@ -54,8 +54,8 @@ func (r row) suits(spec Spec, goods Goods, found *diag.List) bool {
 		found.Add(diag.Stop, "bond-shape", diag.Place{}, "{0} does not go with this shape of tile",
 			"hexagons are laid in the bond hexagon, rectangles in any other", name)
 	case !sound(goods):
-		found.Add(diag.Stop, "bond-size-absurd", diag.Place{}, "a tile for {0} needs a length and a width above zero and within {1}, and a joint of zero or more",
-			"correct the tile's sizes or the joint", name, diag.L(longest))
+		found.Add(diag.Stop, "bond-size-absurd", diag.Place{}, "a tile for {0} needs a length and a width from {1} to {2}, and a joint of zero or more",
+			"correct the tile's sizes or the joint", name, diag.L(leastModule), diag.L(longest))
 	case spec.Kind == Running && spec.Den < 0:
 		found.Add(diag.Stop, "bond-offset", diag.Place{}, "the offset {0} is no share of a tile", "write a fraction such as 1/3, or a length", name)
 	}
@@ -66,8 +66,9 @@ func (r row) suits(spec Spec, goods Goods, found *diag.List) bool {
 // panel sold.
 const longest = 4 * unit.Metre
 
-// leastModule is the shortest pitch laid: 1 mm keeps the number of tiles in a room within reason.
-const leastModule = unit.Millimetre
+// leastModule is the shortest side laid: 5 mm, less than any tile or liner sold, keeps the number of tiles in a room within
+// reason.
+const leastModule = 5 * unit.Millimetre
 
 func sound(g Goods) bool {
 	ok := g.Joint >= 0 && g.Joint <= longest

@@ -127,6 +127,50 @@ func TestPiecesLieInTheField(t *testing.T) {
 	})
 }
 
+// Any point of the field lies in exactly one piece, or in none if it lies in no tile; any point outside lies in none. Points
+// within a few counts of an edge are left out, since constructed corners are rounded.
+func TestEveryPointIsInOnePieceOrInAJoint(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b := bondtest.Make(rapid.SampledFrom(bondtest.All).Draw(t, "bond"))
+		g := laytest.Draw(t)
+		pieces, dropped := lay.On(g).Lay(b, geom.Point{}, nil)
+		pieces = append(pieces, dropped...)
+		for range 40 {
+			p := geom.Point{X: unit.Length(rapid.Int64Range(-35e6, 35e6).Draw(t, "x")), Y: unit.Length(rapid.Int64Range(-35e6, 35e6).Draw(t, "y"))}
+			want := tilesAt(b, p)
+			if g.Contains(p) < 0 {
+				want = 0
+			}
+			if got, sure := piecesAt(pieces, b, p); got != want && sure {
+				t.Fatalf("%v lies in %d pieces, want %d", p, got, want)
+			}
+		}
+	})
+}
+
+func tilesAt(b bond.Bond, p geom.Point) (n int) {
+	one := geom.Point{X: 1, Y: 1}
+	b.Each(geom.Rect{Min: p.Sub(one), Max: p.Add(one)}, geom.Point{}, func(c bond.Cell) {
+		if b.Ring(c).Contains(p) > 0 {
+			n++
+		}
+	})
+	return n
+}
+
+// piecesAt counts the pieces round a point; it is sure where no edge is within a few counts, as constructed corners are rounded.
+func piecesAt(pieces []lay.Piece, b bond.Bond, p geom.Point) (n int, sure bool) {
+	sure = true
+	for _, q := range pieces {
+		shape := lay.OnPattern(q, b)
+		if shape.Contains(p) > 0 {
+			n++
+		}
+		sure = sure && lay.Rim(shape, p) > 4
+	}
+	return n, sure
+}
+
 // big counts the polygons with more area than rounding makes.
 func big(g sf.Geometry, least float64) int {
 	n := 0

@@ -22,7 +22,8 @@ import (
 // second library's.
 func TestStepsMakeThePiece(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		line := rapid.SampledFrom([]string{"stack, 300x200, 3", "running 1/3, 610x148, 2", "stack, 300x200, 3 upright", "herringbone, 450x90, 2"}).Draw(t, "bond")
+		line := rapid.SampledFrom([]string{"stack, 300x200, 3", "running 1/3, 610x148, 2", "stack, 300x200, 3 upright", "herringbone, 450x90, 2",
+			"pinwheel, 400x400 150x150, 3", "modular 3, 397x397 397x197 197x197, 3"}).Draw(t, "bond")
 		b, face := bondtest.Make(line), face(t)
 		_, goods := bondtest.Parse(line)
 		f := piece.Field{Bond: b, Tools: piece.Tools{Mark: unit.Millimetre}, Edges: map[geom.Label]piece.Edge{}}
@@ -32,7 +33,7 @@ func TestStepsMakeThePiece(t *testing.T) {
 		f.Numbers = piece.Number(b, face.Bounds(), geom.Point{})
 		for _, laid := range lay.Lay(face, b, geom.Point{}, nil) {
 			p := piece.Describe(piece.Input{Laid: laid, Field: f})
-			made := bench{p, float64(goods.Sizes[0].Length), float64(goods.Sizes[0].Width)}
+			made := bench{p, float64(goods.Sizes[laid.Size].Length), float64(goods.Sizes[laid.Size].Width)}
 			if made.told() {
 				made.check(t)
 			}

@@ -129,6 +129,8 @@ func TestTrifles(t *testing.T) {
 		{"0,0 300,0 300,120 180,120 180,199.8 0,199.8", "1", "L; e5: bottom 199; e4: left 180 along 120-199; e3: bottom 120 along 180-300; neck 120"},
 		{"199.8x400", "1", "whole"}, // of hexagons too: the second course's first piece
 		{"199.8x400", "0.1", "straight; e2: left 199"},
+		{"499.8x500", "1", "whole"}, // and of the small square beside a large one
+		{"499.8x500", "0.1", "straight; e2: left 99"},
 	} {
 		forgive := func(f *piece.Field) {
 			for l, e := range f.Edges {
@@ -137,8 +139,11 @@ func TestTrifles(t *testing.T) {
 			}
 		}
 		bond, at := "stack, 300x200, 0", "1-1"
-		if strings.HasPrefix(c.face, "199.8") {
+		switch c.face {
+		case "199.8x400":
 			bond, at = "hexagon, 200, 0", "2-1"
+		case "499.8x500":
+			bond, at = "pinwheel, 400x400 100x100, 0", "1-2"
 		}
 		p := find(t, describe(c.face, bond, "0,0", forgive), at)
 		if got := say(p.Cut); got != c.want || p.Whole {
