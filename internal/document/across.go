@@ -9,6 +9,29 @@ import (
 	"dryfit/internal/unit"
 )
 
+// Across is a place along a wall: `24 from A`, `center 36 from A`, `24 to 48 from A`, `3 left of basin line`,
+// `on basin line`. Instead of a corner it may say left or right, for the ends of any face. A bare "from" names the edge that is nearest to that corner; for round things their center.
+type Across struct {
+	Given   bool
+	From    string      // a corner of the wall or a center line
+	Side    Side        // which way from it
+	Lo, Hi  unit.Length // Hi is set only when two edges are given
+	Both    bool
+	Center  bool
+	Touches Value[Surface] // what the corner was when it was taped
+	At      diag.Place
+}
+
+// Side is a direction along a wall.
+type Side uint8
+
+const (
+	FromCorner Side = iota // away from a corner, into the wall
+	LeftOf
+	RightOf
+	On
+)
+
 // acrossPattern: [center] LENGTH [to LENGTH] (from | left of | right of) NAME [to stud|board|tile face], or on NAME.
 var acrossPattern = regexp.MustCompile(`^(?:(center|middle) +)?(.+?)(?: +to +(.+?))? +(from|left of|right of) +(.+?)(?: +to +(stud|board|tile face))?$`)
 

@@ -9,6 +9,29 @@ import (
 	"dryfit/internal/unit"
 )
 
+// Floor is the floor's own facts.
+type Floor struct {
+	At           diag.Place
+	Given        bool
+	BuildUp      []Layer
+	Straightedge []Gap
+	Frame        Frame
+}
+
+// Frame is the structure under the floor: `frame: {joist: 2x10, spacing: 16, span: 12 ft, …}`.
+type Frame struct {
+	At       diag.Place
+	Given    bool
+	JoistW   Value[unit.Length] // from `joist: 2x10` (dry dressed size) or `joist: {width: , depth: }`
+	JoistD   Value[unit.Length]
+	Nominal  string // "2x10", or "" where the real size is written
+	Spacing  Value[unit.Length]
+	Span     Value[unit.Length]
+	Modulus  Value[int64] // `modulus: 1.6e6 psi` or `11 GPa`, in pascals
+	Load     Value[int64] // `load: 50 psf` or `2.4 kPa`, in pascals
+	Subfloor []Layer
+}
+
 var floor = record("the floor", func(f *Floor, at diag.Place) { f.At, f.Given = at, true },
 	sure("build-up", "the layers from the bare floor upward", layers, func(f *Floor) *[]Layer { return &f.BuildUp }).like("[board 1/2, bed 3/16, tile]").orUnknown(),
 	part("straightedge", "gaps under a straightedge", list(complete(floorGap)), func(f *Floor) *[]Gap { return &f.Straightedge }).like("[{length: 8 ft, gap: 3/16}]"),
@@ -71,50 +94,3 @@ func readJoist(r *reader, f *Frame, n *text.Node) {
 	s, _ := joist.read(r, n)
 	f.Nominal, f.JoistW, f.JoistD = s.nominal, s.w, s.d
 }
-
-var corner = record("how one corner is made", func(c *Corner, at diag.Place) { c.At = at },
-	key[Corner]{row{name: "outside", what: "how tile ends at an outside corner", example: "trim 3/8", unknown: true, shape: edge.shape}, func(r *reader, c *Corner, n *text.Node) {
-		c.Edge, c.Trim = readEdge(r, n)
-	}},
-	fact("soft joint", "the width of the soft joint in this corner", length(joint), func(c *Corner) *Value[unit.Length] { return &c.Joint }).unless("as setting says").like("1/8"),
-)
-
-const edgeSay = "trim and its visible width, like trim 3/8; or miter; or lap"
-
-type rim struct {
-	rule EdgeRule
-	trim Value[unit.Length]
-}
-
-var edge = form[rim]{&shape{say: edgeSay, pattern: `^(miter|lap|trim( .*)?)$`}, func(r *reader, n *text.Node) (rim, bool) {
-	if !r.want(n, text.Scalar, edgeSay) {
-		return rim{}, false
-	}
-	name, width, _ := strings.Cut(strings.Join(strings.Fields(n.Text), " "), " ")
-	switch {
-	case name == "miter" && width == "":
-		return rim{rule: Miter}, true
-	case name == "lap" && width == "":
-		return rim{rule: Lap}, true
-	case name == "trim" && width == "":
-		return rim{rule: TrimProfile, trim: Value[unit.Length]{At: n.At}}, true
-	case name == "trim":
-		return rim{TrimProfile, r.side(n, width, joint)}, true
-	}
-	r.strayWord(n.At, n.Text, []string{"trim", "miter", "lap"})
-	return rim{}, false
-}}
-
-func readEdge(r *reader, n *text.Node) (Value[EdgeRule], Value[unit.Length]) {
-	v := valueOf(r, edge, n)
-	return Value[EdgeRule]{v.V.rule, v.Known, v.Unknown, v.At}, v.V.trim
-}
-
-var setting = record("how tile meets tile", func(s *Setting, at diag.Place) { s.At = at },
-	fact("back wall", "the wall that is seen on entering; its tile runs through and the side walls butt against it", calledText("wall"), func(s *Setting) *Value[string] { return &s.BackWall }).like("end wall"),
-	part("order", "the faces in the order of setting; the one set first runs through at a corner", list(called("wall", "face")), func(s *Setting) *[]Name { return &s.Order }).like("[end wall, basin wall, floor]"),
-	fact("soft joint", "the soft joint at changes of plane", length(joint), func(s *Setting) *Value[unit.Length] { return &s.SoftJoint }).like("1/8"),
-	fact("floor joint", "the joint under the first course", length(joint), func(s *Setting) *Value[unit.Length] { return &s.FloorJoint }).like("1/8"),
-	fact("ceiling joint", "the joint between the last course and the ceiling", length(joint), func(s *Setting) *Value[unit.Length] { return &s.CeilingJoint }).like("1/8"),
-	fact("perimeter joint", "the joint round the floor", length(joint), func(s *Setting) *Value[unit.Length] { return &s.PerimeterJoint }).like("1/4"),
-)

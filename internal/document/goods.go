@@ -6,6 +6,86 @@ import (
 	"dryfit/internal/unit"
 )
 
+// Tile is one tile good.
+type Tile struct {
+	Name                 string
+	At                   diag.Place
+	Length, Width, Thick Value[unit.Length] // `size: 24 x 12 x 3/8`; length is the longer side as the tile is sold
+	Kind                 TileKind
+	KindAt               diag.Place
+	Joint                Value[unit.Length]
+	Edges                Value[TileEdge]
+	Turns                Value[Turns] // `turns: any`, `half`, `none`
+	PerBox               Value[int]
+	Warpage              Value[unit.Length]
+	Variation            Value[unit.Length]
+	Breakage             Value[int]
+	Spares               Value[int]
+	DryLay               DryLay
+	Chip                 Value[unit.Length] // of a mosaic sheet, chips are square
+	ChipJoint            Value[unit.Length]
+	Shape                TileShape
+	Set                  []SetSize // sizes of a modular set; empty for a plain tile
+	Polished             Value[bool]
+	LeastStrip           Value[unit.Length]
+}
+
+// TileShape is the outline of one tile.
+type TileShape uint8
+
+const (
+	Rectangle TileShape = iota
+	Hexagon             // `size` gives the width across flats twice
+)
+
+// SetSize is one size of a modular set: `set: {large: 16 x 16, tall: 16 x 8, small: 8 x 8}`.
+type SetSize struct {
+	Name          string
+	Length, Width unit.Length
+	At            diag.Place
+}
+
+// TileKind is what the tile is made of.
+type TileKind uint8
+
+const (
+	Ceramic TileKind = iota
+	Porcelain
+	Stone
+	Glass
+	Mosaic
+)
+
+// TileEdge is how the factory edge is made.
+type TileEdge uint8
+
+const (
+	Calibrated TileEdge = iota
+	Rectified
+	Cushioned
+	Glazed
+)
+
+// Turns is how a tile, or a piece of it, may be turned and still look right.
+type Turns uint8
+
+const (
+	AnyTurn  Turns = iota // no direction
+	HalfTurn              // a vein or a grain: upside down is fine
+	NoTurn                // a direction
+)
+
+// DryLay is a dry-lay reading: `dry lay: {tiles: 10, joints: 9, joint: 3 mm, length: 3021 mm}`.
+type DryLay struct {
+	Given  bool
+	Tiles  int
+	Joints int
+	Joint  unit.Length
+	Length unit.Length
+	Along  Value[string] // "length" (default) or "width"
+	At     diag.Place
+}
+
 var tile = record("a tile as it is sold", func(t *Tile, at diag.Place) { t.At = at },
 	key[Tile]{row{name: "size", what: "length x width x thickness of one tile; of a mosaic, of the sheet", need: true, unknown: true, example: "24 x 12 x 3/8", shape: sizeForm.shape}, readTileSize},
 	key[Tile]{row{name: "kind", what: "what it is made of", need: true, example: "porcelain", shape: tileKind.shape}, func(r *reader, t *Tile, n *text.Node) {
@@ -56,22 +136,4 @@ var dryLay = record("a row of tiles laid dry", func(d *DryLay, at diag.Place) { 
 	part("joint", "the width of one joint in the row", length(joint), func(d *DryLay) *unit.Length { return &d.Joint }).must().like("3 mm"),
 	part("length", "the length of the row", length(over), func(d *DryLay) *unit.Length { return &d.Length }).must().like("3021 mm"),
 	fact("along", "which side of the tile lies along the row", choice("length or width", word[string]{"length", "length"}, word[string]{"width", "width"}), func(d *DryLay) *Value[string] { return &d.Along }).unless("length").like("width"),
-)
-
-var tools = record("what is there to cut with", func(t *Tools, at diag.Place) { t.At = at },
-	fact("kerf", "the width of the saw's cut", length(fine), func(t *Tools) *Value[unit.Length] { return &t.Kerf }).like("3/32"),
-	fact("least strip", "the narrowest strip that the cutter makes", length(fine), func(t *Tools) *Value[unit.Length] { return &t.LeastStrip }).like("1/2"),
-	part("core bits", "the diameters of the core bits at hand", list(bit), func(t *Tools) *[]Value[unit.Length] { return &t.CoreBits }).like("[1-1/4, 1-3/8, 2]"),
-	fact("cutter", "what cuts straight: a snap cutter, which has no kerf, or a wet saw", choice("snap or wet saw", word[bool]{"snap", true}, word[bool]{"wet saw", false}), func(t *Tools) *Value[bool] { return &t.Snap }).like("wet saw"),
-)
-
-var bit = form[Value[unit.Length]]{length(bore).shape, func(r *reader, n *text.Node) (Value[unit.Length], bool) {
-	v := valueOf(r, length(bore), n)
-	return v, v.Known
-}}
-
-var climate = record("the place and its weather", func(*Climate, diag.Place) {},
-	fact("exterior", "whether the work is outdoors", yesNo, func(c *Climate) *Value[bool] { return &c.Exterior }).like("no"),
-	fact("sun", "whether the sun shines on it", yesNo, func(c *Climate) *Value[bool] { return &c.Sun }).like("no"),
-	fact("yearly range", "from the coldest to the hottest of the year, as a difference", yearlyRange, func(c *Climate) *Value[int64] { return &c.Range }).like("115 F"),
 )

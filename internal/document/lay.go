@@ -8,6 +8,48 @@ import (
 	"dryfit/internal/unit"
 )
 
+// Lay is what is to be set on one face. The face is a wall, `floor`, or a face of an opening: `niche > back`,
+// `niche > sill`, `window > left jamb`.
+type Lay struct {
+	Face         string
+	At           diag.Place
+	CenterOn     Value[string] // a center line; silent: the middle of the face
+	LookFor      []Name        // a preset, or measures in order of importance
+	Fields       []Field
+	Sight        []Sight
+	ContinueFrom Value[string] // joints are carried round the corner from this face
+}
+
+// Sight is a line that the eye follows: a height at which a whole course should end: an opening's name, or a height.
+type Sight struct {
+	Opening string
+	Up      Up
+	At      diag.Place
+}
+
+// Field is one zone of a face. A later field takes its area from the earlier ones.
+type Field struct {
+	Name   string
+	At     diag.Place
+	Tile   Name
+	Bond   Value[string] // "stack", "running 1/3", "vertical running 1/2", "diagonal", "herringbone", …
+	Joint  Value[unit.Length]
+	Turned Value[bool] // the tile's length stands upright
+	Up     Up          // two heights, or silent for the whole face
+	Across Across
+	To     Up                 // `to: 84 above floor`: a field that stops at a height
+	Border Value[unit.Length] // a border: this far in from the outline of the face
+	Pin    Pin
+}
+
+// Pin holds a layout where the person wants it: `pin: {across: 36 from A, up: 12 above floor}` names a joint crossing.
+type Pin struct {
+	Given  bool
+	Across Across
+	Up     Up
+	At     diag.Place
+}
+
 var lay = record("what is set on one face", func(l *Lay, at diag.Place) { l.At = at },
 	fact("center on", "the center line that the layout is balanced about", calledText("center line"), func(l *Lay) *Value[string] { return &l.CenterOn }).unless("the middle of the face").like("basin line"),
 	part("look for", "what matters most: a preset, or measures in order of importance", lookFor, func(l *Lay) *[]Name { return &l.LookFor }).unless(Presets()[0]).like("even cuts"),

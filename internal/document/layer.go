@@ -8,6 +8,25 @@ import (
 	"dryfit/internal/unit"
 )
 
+// Layer is one layer of a build-up: `board 1/2`, `membrane 1 mm`, `bed 3/16`, `tile`. The tile's thickness comes
+// from the goods when it is silent.
+type Layer struct {
+	What  LayerKind
+	Label string // as written
+	Thick Value[unit.Length]
+	At    diag.Place
+}
+
+// LayerKind is what a layer is.
+type LayerKind uint8
+
+const (
+	BoardLayer    LayerKind = iota // board, plywood, screed, plaster: what the tile is set on
+	MembraneLayer                  // membrane, decoupling mat
+	BedLayer                       // mortar under the tile
+	TileLayer
+)
+
 // layerWords are the last words that a layer's name may have; what stands before them is free: "cement board 1/2".
 var layerWords = []word[LayerKind]{
 	{"board", BoardLayer}, {"plywood", BoardLayer}, {"subfloor", BoardLayer}, {"underlayment", BoardLayer}, {"planks", BoardLayer},

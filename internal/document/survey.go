@@ -10,11 +10,48 @@ import (
 	"dryfit/internal/unit"
 )
 
-var surfaceWords = []word[Surface]{{"stud", Stud}, {"board", Board}, {"tile face", TileFace}}
+// Survey is what the tape and the level line say about the floor's outline.
+type Survey struct {
+	At       diag.Place
+	Corners  []Name             // `corners: A B C D`, clockwise seen from above; facing wall A-B, A is on the left
+	Points   []Name             // `points: P Q`: further floor points, taped to corners
+	Touches  Value[Surface]     // `tape to`: what a reading touches unless it says otherwise
+	Where    Value[Height]      // `tape at`
+	Accuracy Value[unit.Length] // `tape accuracy`: one standard deviation of one reading
+	Tape     []Reading
+	Down     []AtCorner // `level line: {down: {A: 40-1/8}}`: from the level line to the bare floor
+	Up       []AtCorner // `level line: {up: …}`: from the level line to the ceiling
+	Finished Finished   // `finished floor: highest`
+}
 
-var (
-	surface = choice("what the tape touched", surfaceWords...)
-	height  = choice("where on the wall", word[Height]{"plate", Plate}, word[Height]{"level line", LevelLine}, word[Height]{"ceiling", Ceiling})
+// Name is a name with its place.
+type Name struct {
+	Text string
+	At   diag.Place
+}
+
+// AtCorner is a reading at a corner.
+type AtCorner struct {
+	Corner string
+	Value  Value[unit.Length]
+}
+
+// Finished says where "above the finished floor" counts from: the highest point of the finished floor in the
+// room (the default), a named corner, or a length below the level line.
+type Finished struct {
+	Rule   FinishedRule
+	Corner string
+	Below  unit.Length
+	At     diag.Place
+}
+
+// FinishedRule chooses among the three.
+type FinishedRule uint8
+
+const (
+	Highest FinishedRule = iota
+	AtNamedCorner
+	BelowLevel
 )
 
 var survey = record("what the tape and the level line say", func(s *Survey, at diag.Place) { s.At = at },
@@ -100,74 +137,6 @@ func (r *reader) onePoint(names []Name) []Name {
 		}
 	}
 	return good
-}
-
-var reading = record("a reading: {length: 71-3/8, to: board, at: plate, on: 2026-03-02}", func(t *Reading, at diag.Place) { t.At = at },
-	part("length", "what the tape says", length(over), func(t *Reading) *unit.Length { return &t.Length }).must().like("71-3/8"),
-	fact("to", "what the tape touched", surface, func(t *Reading) *Value[Surface] { return &t.Touches }).unless("as tape to says").like("board"),
-	fact("at", "where on the wall", height, func(t *Reading) *Value[Height] { return &t.Where }).unless("as tape at says").like("level line"),
-	fact("on", "the day; a later reading of the same line supersedes an earlier one", date, func(t *Reading) *Value[string] { return &t.On }).unless("the later in the list supersedes").like("2026-03-02"),
-)
-
-var bareReading = form[Reading]{length(over).shape, func(r *reader, n *text.Node) (Reading, bool) {
-	l, ok := length(over).read(r, n)
-	return Reading{Length: l, At: n.At}, ok
-}}
-
-var readings = list(either(bareReading, reading))
-
-// tape reads the readings by line: `A-B: 71-3/8`, or a list under one key, oldest first.
-var tape = form[[]Reading]{&shape{kind: namedShape, say: "by line, like A-B: a length, or a reading, or a list of them, oldest first",
-	names: "line", key: `^\s*[^\s-]+\s*-\s*[^\s-]+\s*$`, item: readings.shape}, readTape}
-
-func readTape(r *reader, n *text.Node) ([]Reading, bool) {
-	if !r.want(n, text.Map, "readings by line, like {A-B: 71-3/8}") {
-		return nil, false
-	}
-	var all []Reading
-	for _, e := range n.Entries {
-		from, to, ok := r.line(e)
-		if !ok {
-			continue
-		}
-		for _, t := range r.readingsOf(e) {
-			if t.Length > 0 {
-				t.From, t.To = from, to
-				all = append(all, t)
-			}
-		}
-	}
-	return all, true
-}
-
-// readingsOf gives the readings under one line. One that is unknown has not been taken: it is none.
-func (r *reader) readingsOf(e text.Entry) []Reading {
-	switch {
-	case isUnknown(e.Value):
-		return nil
-	case e.Value.Kind == text.Empty:
-		r.empty(e, row{name: e.Key, shape: bareReading.shape})
-		return nil
-	}
-	all, _ := readings.read(r, e.Value)
-	return all
-}
-
-// line reads a key such as "A-B" and refers to both points.
-func (r *reader) line(e text.Entry) (from, to string, ok bool) {
-	from, to, ok = strings.Cut(e.Key, "-")
-	from, to = strings.TrimSpace(from), strings.TrimSpace(to)
-	switch {
-	case !ok || from == "" || to == "" || strings.Contains(to, "-"):
-		r.stop("line-unreadable", e.At, "{0} is no line between two points", "write the two names with a hyphen between: A-B", diag.T(short(e.Key)))
-		return "", "", false
-	case from == to:
-		r.stop("line-empty", e.At, "{0} goes from a point to itself", "name two points", diag.T(short(e.Key)))
-		return "", "", false
-	}
-	r.refer(from, e.At, "point")
-	r.refer(to, e.At, "point")
-	return from, to, true
 }
 
 // atCorners reads values by corner.

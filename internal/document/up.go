@@ -6,6 +6,37 @@ import (
 
 	"dryfit/internal/diag"
 	"dryfit/internal/text"
+	"dryfit/internal/unit"
+)
+
+// Up is a height: `48 above floor`, `48 to 84 above floor`, `center 50 above floor`, `3 below level`,
+// `8 above level`, `6 below ceiling`, `top 84 above floor`.
+type Up struct {
+	Given  bool
+	Datum  Datum
+	Lo, Hi unit.Length // measured from the datum in the stated direction; Hi only when two are given
+	Both   bool
+	Part   Part
+	At     diag.Place
+}
+
+// Datum is what a height counts from.
+type Datum uint8
+
+const (
+	AboveFloor Datum = iota // the finished floor, by the room's one rule
+	AboveLevel
+	BelowLevelLine
+	BelowCeiling
+)
+
+// Part is which part of a thing the height names.
+type Part uint8
+
+const (
+	Bottom Part = iota
+	Middle
+	Top
 )
 
 // upPattern: [bottom|center|top] LENGTH [to LENGTH] (above floor | above level | below level | below ceiling).

@@ -9,6 +9,52 @@ import (
 	"dryfit/internal/unit"
 )
 
+// Station is a reading at a distance from the left end of a wall: `{0: 0, 35: 1/4}`.
+type Station struct {
+	X     unit.Length
+	Value unit.Length
+	At    diag.Place
+}
+
+// Wall is one wall between two neighboring corners of the survey.
+type Wall struct {
+	Name         string
+	At           diag.Place
+	Left         string // from `along: A-B`: A is on the left for one who faces the wall
+	Right        string
+	BuildUp      []Layer            // `build-up`, from the studs outward
+	Lean         []AtCorner         // `out of plumb: {A: 1/4}`: the top leans into the room (+) over the wall's height at that end
+	WidthTop     Value[unit.Length] // `width: {bottom: , top: }`
+	WidthBottom  Value[unit.Length]
+	Heights      []AtCorner         // `height: {A: , B: }`, bare floor to ceiling
+	Diagonals    []AtCorner         // `diagonals: {A: }`: from the bottom corner named to the opposite top corner
+	WidthTo      Value[Surface]     // `measured to` for the five above
+	FloorLine    []Station          // `floor`: from the level line down to the bare floor, along the wall
+	CeilingLine  []Station          // `ceiling`: from the level line up, along the wall; a sloping or broken ceiling
+	Profile      []Station          // `profile`: surface off the straight line from corner to corner, + into the room
+	Studs        []Station          // `studs`: face of each stud off that line, + into the room
+	Straightedge []Gap              // `straightedge`
+	Face         Value[FaceRule]    // `tile face: plane` or `follow`
+	LeastBed     Value[unit.Length] // `least bed`
+	Carries      Value[string]
+}
+
+// FaceRule says whether the tile face is a plane over the high spots or follows the wall.
+type FaceRule uint8
+
+const (
+	Plane FaceRule = iota
+	Follow
+)
+
+// Gap is one straightedge reading: `{length: 8 ft, gap: 3/16, across: 30 from A, up: 20 above floor}`.
+type Gap struct {
+	Length, Gap unit.Length
+	Across      Across
+	Up          Up
+	At          diag.Place
+}
+
 var wall = record("a wall between two neighboring corners", func(w *Wall, at diag.Place) { w.At = at },
 	key[Wall]{row{name: "along", what: "the two corners that the wall runs between; facing it, the first is on the left", need: true, example: "A-B", shape: lineShape}, readAlong},
 	sure("build-up", "the layers from the studs outward", layers, func(w *Wall) *[]Layer { return &w.BuildUp }).like("[board 1/2 in, membrane 1 mm, bed 3/16, tile]").orUnknown(),
