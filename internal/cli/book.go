@@ -3,10 +3,13 @@ package cli
 import (
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"os"
 	"path/filepath"
+	"runtime"
+	"sync"
 
 	"dryfit/internal/draw"
 	"dryfit/internal/export"
@@ -56,22 +59,34 @@ func writeBook(ctx context.Context, p plan.Plan, dir string, paper sheet.Paper, 
 	return out, nil
 }
 
-// writeSheets writes each page as SVG and PNG, and removes pages of an earlier plan that are no longer there.
+// mostAtOnce bounds the pictures in memory: one takes some 15 MB.
+const mostAtOnce = 4
+
+// writeSheets writes each page as SVG and PNG, as many at a time as there are processors, and removes pages of an
+// earlier plan that are no longer there.
 func writeSheets(ctx context.Context, pages []draw.Page, dir string, step func(string)) error {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
 	kept := map[string]bool{}
+	errs := make([]error, len(pages))
+	slots := make(chan struct{}, min(mostAtOnce, runtime.GOMAXPROCS(0)))
+	var all sync.WaitGroup
 	for i, page := range pages {
-		if err := ctx.Err(); err != nil {
-			return err
-		}
 		name := fmt.Sprintf("%02d-%s", i+1, sheet.FileName(page.Title))
-		step("draw " + name)
-		if err := writeSheet(filepath.Join(dir, name), page); err != nil {
-			return err
-		}
 		kept[name+".svg"], kept[name+".png"] = true, true
+		slots <- struct{}{}
+		step(fmt.Sprintf("draw sheet %d of %d", i+1, len(pages)))
+		all.Go(func() {
+			defer func() { <-slots }()
+			if errs[i] = ctx.Err(); errs[i] == nil {
+				errs[i] = writeSheet(filepath.Join(dir, name), page)
+			}
+		})
+	}
+	all.Wait()
+	if err := errors.Join(errs...); err != nil {
+		return err
 	}
 	return removeOthers(dir, kept)
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"dryfit/internal/diag"
 	"dryfit/internal/plan"
@@ -67,7 +68,11 @@ func stopped(p plan.Plan) error {
 // printFindings prints each finding with its place, its line of the document and what would mend it.
 func printFindings(w io.Writer, file string, src []byte, p plan.Plan) {
 	for _, f := range p.Findings {
-		fmt.Fprintf(w, "%s:%s %s: %s\n", file, lineColumn(f.At), f.Class, f.Say(p.Style))
+		said := f.Say(p.Style)
+		if class := f.Class.String() + ": "; !strings.HasPrefix(said, class) {
+			said = class + said
+		}
+		fmt.Fprintf(w, "%s:%s %s\n", file, lineColumn(f.At), said)
 		if f.At.Line > 0 && f.Class != diag.Note {
 			fmt.Fprint(w, text.Snippet(src, f.At.Line, f.At.Column))
 		}

@@ -25,6 +25,8 @@ type ledger struct {
 	AboveFloor unit.Length `json:"aboveFloor" doc:"the same above the finished floor at its lowest point along it"`
 	CutHigh    unit.Length `json:"cutHigh" doc:"height of the first course where the floor is lowest"`
 	CutLow     unit.Length `json:"cutLow" doc:"where it is highest"`
+	Joint      unit.Length `json:"joint" doc:"the joint between the first course and the floor"`
+	JointMost  unit.Length `json:"jointMost" doc:"what it widens to where whole tiles do not reach down to it"`
 }
 
 // movement is a movement joint.

@@ -22,7 +22,8 @@ func ledger(face site.Face, edges []site.Edge, region geom.Region, b bond.Bond, 
 	if top <= low { // the joint line itself lies on the floor edge
 		top += b.Pitch.Y
 	}
-	return &Ledger{Y: top, AboveFloor: top - low + joint, CutHigh: top - low, CutLow: top - high}
+	return &Ledger{Y: top, AboveFloor: top - low + joint, CutHigh: min(height, top-low), CutLow: min(height, top-high),
+		Joint: joint, JointMost: joint + max(0, top-low-height)}
 }
 
 // floorEdge returns the lowest and the highest point of the region's edge along the floor, and the joint under it.

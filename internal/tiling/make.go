@@ -67,6 +67,7 @@ func (m *maker) layFace(face site.Face, l document.Lay, u *usage, before []Face)
 		m.worries(g, f.Chosen().Pieces)
 		if out.Ledger == nil && len(f.Layouts) > 0 {
 			out.Ledger = ledger(face, c.edges, z.region, g.bond, f.Chosen().Origin)
+			m.wideAtFloor(g, out.Ledger)
 		}
 	}
 	out.Edges = c.edges

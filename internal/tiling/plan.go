@@ -41,6 +41,9 @@ type Ledger struct {
 	// Bottom cuts run from CutHigh (at the floor's low end) to CutLow.
 	CutHigh unit.Length `json:"cutHigh"`
 	CutLow  unit.Length `json:"cutLow"`
+	// Joint is the joint at the floor; it widens to JointMost where the whole tile does not reach down to it.
+	Joint     unit.Length `json:"joint"`
+	JointMost unit.Length `json:"jointMost"`
 }
 
 // Movement is a movement joint line.

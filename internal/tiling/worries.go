@@ -85,8 +85,16 @@ func (m *maker) smallCuts(g *ground, pieces []piece.Piece) {
 		}
 	}
 	if n > 0 {
-		m.found(diag.Note, "cuts-under-half", g.field.At, "{0} pieces of {1} on {2} show less than half a tile ({3})",
+		m.found(diag.Note, "cuts-under-half", g.field.At, "pieces of {1} on {2} that show less than half a tile: {0} ({3})",
 			"where it can be avoided: see the other layouts", diag.N(n), diag.T(g.field.Name), diag.T(g.canvas.face.Name),
 			diag.T(rule.HalfTile.Cite())).Rule = rule.HalfTile.ID
+	}
+}
+
+// wideAtFloor tells where the whole tiles of the first course do not reach down to the joint at the floor.
+func (m *maker) wideAtFloor(g *ground, l *Ledger) {
+	if l != nil && l.JointMost > l.Joint {
+		m.found(diag.Note, "floor-joint-wide", g.field.At, "the joint under the first course of {0} widens from {1} to {2} where the floor is lowest",
+			"baseboard or sealant hides it; a course that starts lower closes it", diag.T(g.canvas.face.Name), diag.F(l.Joint), diag.F(l.JointMost))
 	}
 }
