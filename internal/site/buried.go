@@ -46,7 +46,7 @@ func (s *solver) buriedRect(f Face, b document.Buried) (geom.Rect, bool) {
 	ok := b.Across.Given || b.Up.Given
 	if b.Across.Given {
 		var placed bool
-		r.Min.X, r.Max.X, placed = f.across(b.Across, 0, s.out.tapedTo)
+		r.Min.X, r.Max.X, placed = f.across(b.Across, 0, s.out.tapedTo, 0)
 		ok = ok && placed
 	}
 	if b.Up.Given {

@@ -78,7 +78,7 @@ func (s *solver) floorLines(f *Face) {
 	f.shape.width = right.X - left.X
 	if w, ok := s.out.Face(s.walls[0].name); ok {
 		for _, l := range w.Lines {
-			f.Lines = append(f.Lines, CenterLine{l.Name, left.X + l.X})
+			f.Lines = append(f.Lines, CenterLine{l.Name, left.X + l.X - w.shape.left(w.Bare[0].Y)})
 		}
 	}
 	s.centerLines(f)

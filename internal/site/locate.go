@@ -5,14 +5,14 @@ import (
 	"dryfit/internal/unit"
 )
 
-// Across resolves a place along a face for a thing of the given width (0 for a round thing, whose center is meant). It is false
-// where the place names no corner or center line of the face.
+// Across resolves a place along a face for a thing of the given width (0 for a round thing, whose center is meant), taped at the level
+// line. It is false where the place names no corner or center line of the face.
 func (r Room) Across(face string, a document.Across, width unit.Length) (lo, hi unit.Length, ok bool) {
 	f, found := r.Face(face)
 	if !found {
 		return 0, 0, false
 	}
-	return f.across(a, width, r.tapedTo)
+	return f.across(a, width, r.tapedTo, 0)
 }
 
 // Up resolves a height on a face for a thing of the given height. "Below the ceiling" counts from the ceiling's lowest point there.
@@ -24,12 +24,12 @@ func (r Room) Up(face string, u document.Up, height unit.Length) (lo, hi unit.Le
 	return r.up(f, u, height)
 }
 
-// across: two figures are two edges; a center is a center; one figure is the edge that is nearest to what it counts from.
-func (f Face) across(a document.Across, width unit.Length, touches document.Surface) (lo, hi unit.Length, ok bool) {
+// across resolves a place that was taped at the height y: from a corner that leans, it is where the corner is at that height. Two figures are two edges; a center is a center; one figure is the edge that is nearest to what it counts from.
+func (f Face) across(a document.Across, width unit.Length, touches document.Surface, y unit.Length) (lo, hi unit.Length, ok bool) {
 	if !a.Given {
 		return 0, 0, false
 	}
-	from, sign, ok := f.origin(a, a.Touches.Or(touches))
+	from, sign, ok := f.origin(a, a.Touches.Or(touches), y)
 	if !ok {
 		return 0, 0, false
 	}
@@ -47,9 +47,9 @@ func (f Face) across(a document.Across, width unit.Length, touches document.Surf
 }
 
 // origin is where a place counts from, and in which direction.
-func (f Face) origin(a document.Across, touches document.Surface) (x, sign unit.Length, ok bool) {
+func (f Face) origin(a document.Across, touches document.Surface, y unit.Length) (x, sign unit.Length, ok bool) {
 	if a.Side == document.FromCorner {
-		return f.fromCorner(a.From, touches)
+		return f.fromCorner(a.From, touches, y)
 	}
 	for _, l := range f.Lines {
 		if l.Name == a.From {
@@ -63,7 +63,7 @@ func (f Face) origin(a document.Across, touches document.Surface) (x, sign unit.
 }
 
 // fromCorner: a wall's corner is where the surface that was taped to stands; other faces have only their two ends.
-func (f Face) fromCorner(name string, touches document.Surface) (x, sign unit.Length, ok bool) {
+func (f Face) fromCorner(name string, touches document.Surface, y unit.Length) (x, sign unit.Length, ok bool) {
 	b := f.Board.Bounds()
 	switch {
 	case f.Kind == RevealFace && name == "left":
@@ -71,9 +71,9 @@ func (f Face) fromCorner(name string, touches document.Surface) (x, sign unit.Le
 	case f.Kind == RevealFace && name == "right":
 		return b.Max.X, -1, true
 	case name == "left" || f.LeftCorner != "" && name == f.LeftCorner:
-		return f.shape.cornerLeft[touches], 1, true
+		return f.shape.cornerLeft[touches] + f.shape.left(y), 1, true
 	case name == "right" || f.RightCorner != "" && name == f.RightCorner:
-		return f.shape.cornerEnd[touches], -1, true
+		return f.shape.cornerEnd[touches] + f.shape.right(y) - f.shape.width, -1, true
 	}
 	return 0, 0, false
 }
@@ -119,7 +119,7 @@ func (s *solver) centerLines(f *Face) {
 		if l.In.Text != f.Name {
 			continue
 		}
-		x, _, ok := f.across(l.Across, 0, s.out.tapedTo)
+		x, _, ok := f.across(l.Across, 0, s.out.tapedTo, 0)
 		if !ok {
 			s.unplaced(l.At, l.Name, f.Name)
 			continue

@@ -41,12 +41,12 @@ func (s *solver) openings(f *Face, outer geom.Region) []hole {
 // openingRect is the opening at the board: as measured, less the board of its reveals where that is written. A door that starts
 // at the floor reaches below the lowest floor along the wall, so that nothing is left under it.
 func (s *solver) openingRect(f Face, o document.Opening) (geom.Rect, bool) {
-	lo, hi, ok := f.across(o.Across, o.Width.V, s.out.tapedTo)
-	if !ok || !o.Across.Both && !o.Width.Known {
-		return geom.Rect{}, false
-	}
 	bottom, top, ok := s.bottomTop(f, o)
 	if !ok {
+		return geom.Rect{}, false
+	}
+	lo, hi, ok := f.across(o.Across, o.Width.V, s.out.tapedTo, (bottom+top)/2)
+	if !ok || !o.Across.Both && !o.Width.Known {
 		return geom.Rect{}, false
 	}
 	b := s.revealBuild(o, "").board
@@ -135,8 +135,8 @@ func (s *solver) frameJoint(o document.Opening) unit.Length {
 
 // box cuts a rectangular penetration out of a face. A plate covers its edge, so that tile may end at it.
 func (s *solver) box(f *Face, outer geom.Region, holes []hole, b document.Box) []hole {
-	lo, hi, okX := f.across(b.Across, b.Width.V, s.out.tapedTo)
 	bottom, top, okY := s.out.up(*f, b.Up, b.Height.V)
+	lo, hi, okX := f.across(b.Across, b.Width.V, s.out.tapedTo, (bottom+top)/2)
 	r := geom.Rect{Min: geom.Point{X: lo, Y: bottom}, Max: geom.Point{X: hi, Y: top}}
 	if !okX || !okY || !b.Up.Given || r.W() <= 0 || r.H() <= 0 {
 		s.unplaced(b.At, b.Name, f.Name)

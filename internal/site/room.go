@@ -39,7 +39,7 @@ type Survey struct {
 	Points   []Spot   // further floor points
 	Readings []Reading
 	Freedom  int         // readings more than needed
-	Closing  unit.Length // the largest closing error
+	Closing  unit.Length // the largest closing error, or that of the reading to take again
 	Verdict  Verdict
 	Suspects []int     // indexes into Readings; more than one: the readings cannot tell which
 	Fixed    bool      // the readings fix the shape

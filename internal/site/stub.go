@@ -12,8 +12,8 @@ func (s *solver) holes(f *Face) {
 		if b.In.Text != f.Name {
 			continue
 		}
-		x, _, okX := f.across(b.Across, 0, s.out.tapedTo)
 		y, _, okY := s.out.up(*f, b.Up, 0)
+		x, _, okX := f.across(b.Across, 0, s.out.tapedTo, y)
 		if !okX || !okY || !b.Up.Given {
 			s.unplaced(b.At, b.Name, f.Name)
 			continue

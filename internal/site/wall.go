@@ -39,7 +39,7 @@ func (s *solver) wallFace(i int, e elevation) {
 		TileOff: w.build.finish(), Shims: shims(w.doc.Studs),
 		LeftCorner: s.cornerName(w.left), RightCorner: s.cornerName(w.right), Bare: e.floor, shape: e}
 	f.Edges = []Edge{s.edgeAtFloor(w), s.edgeAtCorner(i, w.right), s.edgeAtCeiling(w), s.edgeAtCorner(i, w.left)}
-	board := raised(e.floor, s.floor.board)
+	board := e.raised(s.floor.board)
 	finish := s.floor.board
 	if !f.Edges[0].Runs {
 		finish += s.floor.finish()
@@ -54,12 +54,14 @@ func (s *solver) wallFace(i int, e elevation) {
 	s.out.Faces = append(s.out.Faces, f)
 }
 
-// raised lifts a line.
-func raised(line []geom.Point, by unit.Length) []geom.Point {
-	out := slices.Clone(line)
+// raised is the bare floor's line lifted to the floor's board; its ends stay on the leaning sides.
+func (e elevation) raised(by unit.Length) []geom.Point {
+	out := slices.Clone(e.floor)
 	for i := range out {
 		out[i].Y += by
 	}
+	last := len(out) - 1
+	out[0].X, out[last].X = e.left(out[0].Y), e.right(out[last].Y)
 	return out
 }
 

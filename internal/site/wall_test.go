@@ -185,3 +185,17 @@ func TestLevelsDisagree(t *testing.T) {
 	got.wantSaid("levels-disagree", "40-1/2 in along back is 1/2 in off")
 	wantLength(t, "left end", got.face("back").Bare[0].Y, "-40")
 }
+
+// A window taped 12 in from a corner that has come 1/4 in x 48/96 farther in at the window's middle, 48 in over the floor, than at the floor. The level line is at
+// 40 in, where x = 0 is: the window stands 1/4 x 8/96 in farther along than 12 in.
+func TestPlaceFromALeaningCorner(t *testing.T) {
+	r := rectangle60(t, exact60)
+	r.Survey.Touches = val(document.Stud)
+	r.Walls[3].Lean = r.at("A 3/4, D 3/4") // 3/4 x 8/96 = 1/16 in
+	o := r.opening("window", "back", document.Window, "12-1/2 from A", "center 48 above floor", "10", "20")
+	o.Across.Touches = val(document.Stud)
+	r.stub("supply", "back", "12-1/2 from A", "16 above floor", "1") // 24 in below the level line: 3/16 in the other way
+	f := r.solve().face("back")
+	wantNear(t, "window", f.Openings[0].Rect.Min.X, "12-1/16")
+	wantNear(t, "supply", f.Holes[0].Center.X, "11-13/16")
+}
