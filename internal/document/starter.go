@@ -112,7 +112,11 @@ func (s starter) walls() string {
 	var b strings.Builder
 	for i, n := range s.names {
 		next := s.names[(i+1)%len(s.names)]
-		fmt.Fprintf(&b, "  wall %s%s: {along: %s-%s, build-up: [%s, %s, tile]}\n", n, next, n, next, s.pick("board 1/2", "board 12.5"), s.pick("bed 3/16", "bed 5"))
+		layers := s.pick("board 1/2", "board 12.5")
+		if i == 0 {
+			layers += s.pick(", bed 3/16, tile", ", bed 5, tile")
+		}
+		fmt.Fprintf(&b, "  wall %s%s: {along: %s-%s, build-up: [%s]}\n", n, next, n, next, layers)
 	}
 	return strings.TrimRight(b.String(), "\n")
 }

@@ -23,7 +23,7 @@ TAPE
     down: DOWN    # down to the bare floor
     up: UPWARD    # up to the ceiling
 
-walls:                     # from the studs outward: board, bed of mortar, tile
+walls:                     # from the studs outward: board; where you set tile: bed of mortar, tile
 WALLS
 
 floor:
