@@ -24,12 +24,12 @@ func TestPresetsNameEveryMeasureOnce(t *testing.T) {
 // asked -> the first measures of the order; unknown
 func TestOrderOf(t *testing.T) {
 	for _, row := range []string{
-		" -> balance, narrowest cut;",
-		"even cuts -> balance, narrowest cut;",
+		" -> slivers in sight, balance, narrowest cut;",
+		"even cuts -> slivers in sight, balance, narrowest cut;",
 		"fewest tiles -> tiles to buy, slivers in sight;",
-		"narrowest neck -> narrowest neck, balance, narrowest cut;",
+		"narrowest neck -> narrowest neck, slivers in sight, balance;",
 		"sight lines, holes safe -> sight lines, holes clear of joints, narrowest neck;",
-		"sight lines, nonsense, balance -> sight lines, balance, narrowest cut; nonsense",
+		"sight lines, nonsense, balance -> sight lines, balance, slivers in sight; nonsense",
 	} {
 		asked, rest, _ := strings.Cut(row, " -> ")
 		first, unknown, _ := strings.Cut(rest, ";")

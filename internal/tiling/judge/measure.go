@@ -27,6 +27,7 @@ const (
 	// Balance is a length, smaller is better: how far the center line is from the nearest axis about which the courses
 	// mirror each other, so that the cuts left and right are alike taken over all courses. In a stack these are the
 	// tiles' centers and the joints; in a running bond of 1/2 the quarter points too.
+	// It is compared in steps of EvenWithin marks.
 	Balance Name = "balance"
 	// SightLines is a length, smaller is better: how far each line that the eye follows is from the nearest joint
 	// between courses, added up.
@@ -58,3 +59,7 @@ type Measure struct {
 	Exact bool   `json:"exact"`           // the search proves the best value of this measure over the markable offsets
 	Where string `json:"where,omitempty"` // the piece or edge that decides it, in words
 }
+
+// EvenWithin is how many marks off center still count as even. Four marks are 1/8 in or 2 mm; left and right then differ
+// by less than 1/4 in or 4 mm, which nobody sees across a room (our own judgment), while a wide cut for a sliver is seen.
+const EvenWithin = 4

@@ -10,11 +10,11 @@ type Preset struct {
 }
 
 // Presets lists the orders that a person may name; the first is the default. Which comes first is our reading of
-// common practice: NAVEDTRA 14044 and A108.02 4.3 center and balance first, then widen the cuts.
+// common practice: NAVEDTRA 14044 and A108.02 4.3 center and balance, make cuts few and wide; a sliver in sight is worse than a pattern off center.
 func Presets() []Preset {
 	return []Preset{
-		{"even cuts", "the same cut left and right of the center line, and as wide as it can be",
-			[]Name{Balance, NarrowestCut, SliverPlaces, SightLines, OpeningJoints, HolesClear, CutCount, TilesToBuy, Necks}},
+		{"even cuts", "no slivers, the same cut left and right of the center line, and as wide as it can be",
+			[]Name{SliverPlaces, Balance, NarrowestCut, SightLines, OpeningJoints, HolesClear, CutCount, TilesToBuy, Necks}},
 		{"fewest tiles", "as few whole tiles to buy as can be",
 			[]Name{TilesToBuy, SliverPlaces, CutCount, NarrowestCut, Balance, SightLines, OpeningJoints, HolesClear, Necks}},
 		{"fewest cuts", "as little work at the saw as can be without slivers",

@@ -39,9 +39,9 @@ func (m Measure) value() diag.Value {
 	case m.IsCount:
 		return diag.N(m.Count)
 	case m.Length < 0:
-		return diag.L(-m.Length)
+		return diag.F(-m.Length)
 	}
-	return diag.L(m.Length)
+	return diag.F(m.Length)
 }
 
 // wording is how one measure is worded; {0} is the value.

@@ -106,7 +106,7 @@ func (n *notes) lines(p *problem, origin [2]unit.Length) {
 	for k := range origin {
 		if a, _ := p.axisOf(k); p.center[k].Given {
 			twice := p.offBalance(k, origin[k])
-			n.worse(balance, int64(twice/(2*a.mark)), twice/2, "")
+			n.worse(balance, int64(twice/(2*judge.EvenWithin*a.mark)), twice/2, "")
 		}
 	}
 	k, most := p.sightAxis(), unit.Length(0)

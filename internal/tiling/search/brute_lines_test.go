@@ -38,7 +38,7 @@ func (b *brute) lines(o geom.Point, out *costs) {
 			b.rim(h, 0, out)
 		}
 	}
-	out[balance] = int64(twice / (2 * mark))
+	out[balance] = int64(twice / (2 * 4 * mark)) // even within four marks
 	for _, s := range sights {
 		worst := unit.Length(0)
 		for _, d := range s {

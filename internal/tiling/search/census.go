@@ -109,7 +109,7 @@ func (c *census) assess(o geom.Point) notes {
 		c.rim(o, h, &n)
 	}
 	off := c.offCenter(o)
-	n.worse(balance, int64(off/c.in.Mark), off, "")
+	n.worse(balance, int64(off/(judge.EvenWithin*c.in.Mark)), off, "")
 	return n
 }
 

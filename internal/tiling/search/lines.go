@@ -1,6 +1,7 @@
 package search
 
 import (
+	"dryfit/internal/tiling/judge"
 	"slices"
 
 	"dryfit/internal/unit"
@@ -81,7 +82,7 @@ func (p *problem) lineCosts(k int, cols *columns) {
 	for i := range a.steps {
 		o := a.at(i)
 		if p.center[k].Given {
-			cols[balance][i] = int64(p.offBalance(k, o) / (2 * a.mark))
+			cols[balance][i] = int64(p.offBalance(k, o) / (2 * judge.EvenWithin * a.mark))
 		}
 		if k == p.sightAxis() {
 			for _, s := range p.sights {
