@@ -145,6 +145,29 @@ func TestJog(t *testing.T) {
 	}
 }
 
+// The same with the thicker board on the left.
+func TestJogLeft(t *testing.T) {
+	r := polygon(t, document.Stud, "board 1/2", [2]float64{0, 0}, [2]float64{40, 0}, [2]float64{100, 0}, [2]float64{100, -80}, [2]float64{0, -80})
+	r.Walls[0].BuildUp = r.layers("board 5/8")
+	floor := r.solve().face("floor").Board
+	want := r.in("99").Times(r.in("79")) - r.in("39-1/2").Times(r.in("1/8"))
+	if d := (floor.Area() - want).SqFt(); d > 1e-5 || d < -1e-5 {
+		t.Errorf("floor %.6f sq ft, want %.6f", floor.Area().SqFt(), want.SqFt())
+	}
+}
+
+// Walls in one line go on without a change of plane: no soft joint, nothing hidden.
+func TestWallsInOneLine(t *testing.T) {
+	r := polygon(t, document.Stud, "board 1/2", [2]float64{0, 0}, [2]float64{40, 0}, [2]float64{100, 0}, [2]float64{100, -80}, [2]float64{0, -80})
+	r.lay("white", "A-B", "B-C")
+	got := r.solve()
+	for _, e := range []Edge{got.face("A-B").Edges[labelRight-1], got.face("B-C").Edges[labelLeft-1]} {
+		if e.Kind != FreeEdge || e.Soft || e.Gap != 0 || e.Hidden != 0 {
+			t.Errorf("%+v", e)
+		}
+	}
+}
+
 // The floor under the wall tile, and the walls first. Floor finish 1/4 + 3/8, wall finish 9/16, joints 1/8 in.
 func TestFloorUnderWalls(t *testing.T) {
 	for _, c := range []struct {

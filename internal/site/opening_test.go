@@ -121,3 +121,30 @@ func TestBox(t *testing.T) {
 		t.Error("the box is not cut out of the board")
 	}
 }
+
+func TestBoxesWrong(t *testing.T) {
+	for _, c := range []struct{ across, up, w, code string }{
+		{"59 from A", "44 above floor", "2", "outside-wall"}, {"10 from Z", "44 above floor", "2", "place-unknown"}, {"10 from A", "44 above floor", "0", "place-unknown"},
+	} {
+		r := alcove(t)
+		r.Boxes = []document.Box{{Name: "switch", In: document.Name{Text: "back"}, Across: r.across(c.across), Up: r.up(c.up), Width: val(r.in(c.w)), Height: val(r.in("3"))}}
+		r.solve().wantSaid(c.code, "switch")
+	}
+}
+
+// An opening that reaches over a leaning side, though not over the wall's widest point, is outside.
+func TestOpeningOverALeaningSide(t *testing.T) {
+	r := alcove(t)
+	r.Walls[1].Lean = r.at("B 4, C 4")
+	o := r.opening("window", "back", document.Window, "1 from B", "80 above floor", "10", "12")
+	o.Across.From, o.Across.Lo = "A", r.in("48-1/2")
+	r.solve().wantSaid("outside-wall", "window reaches outside back, over a side that is not square")
+}
+
+// The joint that is written counts.
+func TestWrittenJointToFrame(t *testing.T) {
+	r := alcove(t)
+	r.lay("white", "back")
+	r.opening("window", "back", document.Window, "10 from A", "48 above floor", "20", "30").Joint = val(r.in("1/4"))
+	wantLength(t, "gap", edgeNamed(t, r.solve().face("back"), "window, left").Gap, "1/4")
+}

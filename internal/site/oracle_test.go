@@ -66,17 +66,8 @@ func skewRoom(t *testing.T, rt *rapid.T) (*room, [][2]float64) {
 }
 
 // oracleRoom is the board's corners at the floor (0) or the ceiling (1).
-func oracleRoom(r *room, p [][2]float64, height float64) (out [4][2]float64) {
-	var lines [4]oracleWall
-	for i := range lines {
-		w := r.Walls[i]
-		t := w.BuildUp[0].Thick.V.In()
-		lines[i] = wallLine(p[i], p[(i+1)%4], t+height*w.Lean[0].Value.V.In(), t+height*w.Lean[1].Value.V.In())
-	}
-	for i := range out {
-		out[i] = lines[(i+3)%4].meet(lines[i])
-	}
-	return out
+func oracleRoom(r *room, p [][2]float64, height float64) [4][2]float64 {
+	return oracleSurface(r, p, document.Board, height)
 }
 
 // sideAgrees compares how far a side of a wall goes over from floor to ceiling, and the wall's width at both, with the oracle's, along the board's own line
@@ -129,4 +120,43 @@ func edgeAt(f Face, l geom.Label) Edge { return f.Edges[l-1] }
 func insideAngle(a, b, c [2]float64) float64 {
 	ux, uy, vx, vy := a[0]-b[0], a[1]-b[1], c[0]-b[0], c[1]-b[1]
 	return math.Acos((ux*vx + uy*vy) / math.Hypot(ux, uy) / math.Hypot(vx, vy))
+}
+
+// Readings taken to the stud, the board or the tile, at the plate, the level line or the ceiling, as chance has it, give back the studs at the plate.
+func TestMixedReadingsAgainstOracle(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		r, p := skewRoom(t, rt)
+		for k := range r.Survey.Tape {
+			d := &r.Survey.Tape[k]
+			to := document.Surface(rapid.IntRange(0, 2).Draw(rt, "to"))
+			at := document.Height(rapid.IntRange(0, 2).Draw(rt, "at"))
+			d.Touches, d.Where = val(to), val(at)
+			c := oracleSurface(r, p, to, [...]float64{0, 40.0 / 96, 1}[at])
+			a, b := c[d.From[0]-'A'], c[d.To[0]-'A']
+			d.Length = unit.FromFloat(math.Hypot(a[0]-b[0], a[1]-b[1]) * float64(unit.Inch))
+		}
+		got := r.solve()
+		for i, c := range got.Survey.Corners {
+			if math.Abs(c.Raw.X.In()-p[i][0]) > 5e-5 || math.Abs(c.Raw.Y.In()-p[i][1]) > 5e-5 {
+				rt.Fatalf("corner %s is at %.5f, %.5f, want %v; said:\n%s", c.Name, c.Raw.X.In(), c.Raw.Y.In(), p[i], got.said())
+			}
+		}
+		if got.Survey.Verdict != Agree {
+			rt.Fatalf("verdict %v", got.Survey.Verdict)
+		}
+	})
+}
+
+// oracleSurface is the room's corners on a surface at a height: finish 3/16 + 3/8 in on the board.
+func oracleSurface(r *room, p [][2]float64, to document.Surface, height float64) (out [4][2]float64) {
+	var lines [4]oracleWall
+	for i := range lines {
+		w := r.Walls[i]
+		t := [...]float64{0, w.BuildUp[0].Thick.V.In(), w.BuildUp[0].Thick.V.In() + 0.5625}[to]
+		lines[i] = wallLine(p[i], p[(i+1)%4], t+height*w.Lean[0].Value.V.In(), t+height*w.Lean[1].Value.V.In())
+	}
+	for i := range out {
+		out[i] = lines[(i+3)%4].meet(lines[i])
+	}
+	return out
 }

@@ -122,3 +122,34 @@ func TestRimOverABelly(t *testing.T) {
 	w := wall{doc: r.Walls[0], build: build{set: true, bed: r.in("3/8"), tile: r.in("3/8")}}
 	wantLength(t, "face off the board halfway", s.finishOver(w, got.face("back"), r.in("15")), "5/8")
 }
+
+// An opening that goes through has a far side, where the tile's edge shows; a door's jambs stand on the floor's tile.
+func TestThroughAndDoor(t *testing.T) {
+	r := alcove(t)
+	hatch := r.opening("hatch", "back", document.Plain, "6 from A", "48 above floor", "12", "12")
+	hatch.Depth = val(r.in("5"))
+	door := r.opening("door", "back", document.Door, "24 from A", "", "28", "80")
+	door.Depth = val(r.in("4"))
+	r.lay("white", "back", "hatch > sill", "door > left jamb", "floor")
+	got := r.solve()
+	far := edgeNamed(t, got.face("hatch > sill"), "hatch, far side")
+	if far.Kind != FreeEdge || !far.Shows || far.Gap != 0 {
+		t.Errorf("far side %+v", far)
+	}
+	jamb := got.face("door > left jamb")
+	wantLength(t, "jamb, from the floor's board", jamb.Board.Bounds().W(), "80-9/16") // 80 above the finished floor, which is 9/16 up
+	foot := edgeNamed(t, jamb, "floor")
+	wantLength(t, "over the floor's tile and a joint", foot.Gap, "11/16")
+	if foot.Kind != AtFloor {
+		t.Errorf("foot %+v", foot)
+	}
+	if f := got.face("hatch > sill"); f.SlopeFall != 20_000 {
+		t.Errorf("fall %v", f.SlopeFall)
+	}
+}
+
+func TestDepthTooSmall(t *testing.T) {
+	r := nicheRoom(t)
+	r.Openings[0].Depth = val(r.in("1/2")) // all of it is the board behind
+	r.solve().wantSaid("depth-too-small", "niche")
+}

@@ -232,3 +232,32 @@ func TestCeilingReadingReduced(t *testing.T) {
 	}
 	wantNear(t, "reduced to the plate", got.Survey.Readings[6].ToStud, "60")
 }
+
+// A wall's own width at the bottom is a reading of its side where the survey has none.
+func TestWidthCountsAsReading(t *testing.T) {
+	r := newRoom(t, "A B C D", "B-C 80, C-D 60, D-A 80, A-C 100, B-D 100").withWalls("board 1/2")
+	r.Walls[0].WidthBottom = val(r.in("59"))
+	r.Walls[0].WidthTo = val(document.Board)
+	got := r.solve()
+	if n := len(got.Survey.Readings); n != 6 || got.Survey.Verdict != Agree || got.Survey.Freedom != 1 {
+		t.Fatalf("%d readings, verdict %v, freedom %d; %s", n, got.Survey.Verdict, got.Survey.Freedom, got.said())
+	}
+	wantNear(t, "to the studs", got.Survey.Readings[5].ToStud, "60")
+
+	r = newRoom(t, "A B C D", exact60).withWalls("board 1/2") // the survey has it: then it is one more reading of the wall alone
+	r.Walls[0].WidthBottom, r.Walls[0].WidthTo = val(r.in("59")), val(document.Board)
+	if n := len(r.solve().Survey.Readings); n != 6 {
+		t.Errorf("%d readings", n)
+	}
+}
+
+// The accuracy that is written decides what disagrees: 1/8 in in a diagonal is nothing to a tape of 1/8 in and much to one of 1/64 in.
+func TestAccuracyDecides(t *testing.T) {
+	for accuracy, want := range map[string]Verdict{"1/8": Agree, "1/64": CannotTell} {
+		r := newRoom(t, "A B C D", "A-B 60, B-C 80, C-D 60, D-A 80, A-C 100-1/8, B-D 100").withWalls("board 1/2")
+		r.Survey.Accuracy = val(r.in(accuracy))
+		if got := r.solve().Survey.Verdict; got != want {
+			t.Errorf("accuracy %s: verdict %v, want %v", accuracy, got, want)
+		}
+	}
+}
