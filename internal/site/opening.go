@@ -78,8 +78,8 @@ func (s *solver) within(f Face, outer geom.Region, name string, at diag.Place, r
 		_, r.Min.Y = bounds(f.Bare)
 		r.Min.Y = min(r.Min.Y+s.floor.board, r.Max.Y)
 	}
-	if outer.Covers(r) {
-		return true
+	if outer.Covers(shrunk(r, edgeSlack)) {
+		return true // what hangs over is cut off with the wall
 	}
 	b := outer.Bounds()
 	over := max(b.Min.X-r.Min.X, b.Min.Y-r.Min.Y, r.Max.X-b.Max.X, r.Max.Y-b.Max.Y)
@@ -89,6 +89,15 @@ func (s *solver) within(f Face, outer geom.Region, name string, at diag.Place, r
 		s.list.Add(diag.Stop, "outside-wall", at, "{0} reaches outside {1}, over a side that is not square", "look at its place and size", diag.T(name), diag.T(f.Name))
 	}
 	return false
+}
+
+// edgeSlack is how far an opening may reach over the edge of its wall: one from corner to corner does where the wall is out of plumb (our own).
+const edgeSlack = unit.Inch / 4
+
+// shrunk moves the sides of a rectangle in, or to its middle.
+func shrunk(r geom.Rect, by unit.Length) geom.Rect {
+	x, y := min(by, r.W()/2), min(by, r.H()/2)
+	return geom.Rect{Min: geom.Point{X: r.Min.X + x, Y: r.Min.Y + y}, Max: geom.Point{X: r.Max.X - x, Y: r.Max.Y - y}}
 }
 
 // opening cuts an opening out of its wall.

@@ -1,10 +1,12 @@
 package site
 
 import (
+	"strings"
 	"testing"
 
 	"dryfit/internal/document"
 	"dryfit/internal/geom"
+	"dryfit/internal/unit"
 )
 
 func (r *room) rect(x0, y0, x1, y1 string) geom.Rect {
@@ -147,4 +149,35 @@ func TestWrittenJointToFrame(t *testing.T) {
 	r.lay("white", "back")
 	r.opening("window", "back", document.Window, "10 from A", "48 above floor", "20", "30").Joint = val(r.in("1/4"))
 	wantLength(t, "gap", edgeNamed(t, r.solve().face("back"), "window, left").Gap, "1/4")
+}
+
+// An opening over the whole width of an alcove whose sides lean 1/8 in is no slip of the pen; it cuts the wall in two.
+func TestOpeningFromCornerToCorner(t *testing.T) {
+	r := alcove(t)
+	r.Walls[1].Lean, r.Walls[2].Lean = r.at("B 1/8, C 1/8"), r.at("D 1/8, A 1/8")
+	r.opening("opening", "back", document.Plain, "0 to 60 from A", "60 to 84 above floor", "", "")
+	got := r.solve()
+	got.wantNot("outside-wall")
+	if n := len(got.face("back").Board.Parts()); n != 2 {
+		t.Errorf("%d parts: %v", n, got.face("back").Board)
+	}
+}
+
+func TestStubWithoutDiameter(t *testing.T) {
+	r := alcove(t)
+	r.stub("supply", "back", "30 from A", "20 above floor", "1").Diameter = document.Value[unit.Length]{Unknown: true}
+	r.solve().wantSaid("stub-diameter", "not checked: the hole of supply")
+}
+
+// Faces come in the document's order.
+func TestFacesInDocumentOrder(t *testing.T) {
+	r := rectangle60(t, exact60)
+	r.Walls[0], r.Walls[2] = r.Walls[2], r.Walls[0]
+	var names []string
+	for _, f := range r.solve().Faces {
+		names = append(names, f.Name)
+	}
+	if got := strings.Join(names, ","); got != "front,right,back,left,floor" {
+		t.Error(got)
+	}
 }

@@ -30,6 +30,9 @@ func (s *solver) pierce(f *Face, b document.Stub, at geom.Point) {
 		return
 	}
 	f.Holes = append(f.Holes, h)
+	if h.Diameter == 0 && h.Drill == 0 {
+		s.list.Add(diag.Unchecked, "stub-diameter", b.At, "not checked: the hole of {0}, for its diameter is not known", "measure the pipe and write diameter", diag.T(b.Name))
+	}
 	s.reachesOver(f, h)
 }
 

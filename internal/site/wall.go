@@ -18,10 +18,8 @@ const (
 
 // wallFaces builds the face of every wall whose surroundings are known.
 func (s *solver) wallFaces() {
-	for i, w := range s.walls {
-		if !w.written && !w.build.set {
-			continue // nothing is said of it, and nothing is wanted of it
-		}
+	for _, i := range s.inDocumentOrder() {
+		w := s.walls[i]
 		if !s.solved(i) || !s.floor.known {
 			s.list.Add(diag.Look, "face-unsolved", w.doc.At, "{0} is left out: a thickness that it ends at is not known", "write the thickness that is missing", diag.T(w.name))
 			continue
@@ -30,6 +28,17 @@ func (s *solver) wallFaces() {
 			s.wallFace(i, e)
 		}
 	}
+}
+
+// inDocumentOrder lists the walls that are written. Of the others nothing is said, and nothing can be wanted.
+func (s *solver) inDocumentOrder() []int {
+	var out []int
+	for _, d := range s.doc.Walls {
+		if i := s.wallIndex(d.Name); i >= 0 && s.walls[i].written && !slices.Contains(out, i) {
+			out = append(out, i)
+		}
+	}
+	return out
 }
 
 func (s *solver) wallFace(i int, e elevation) {
