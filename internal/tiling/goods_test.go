@@ -71,3 +71,18 @@ func TestRulesAtTheirLimits(t *testing.T) {
 		}
 	}
 }
+
+// EJ171's example: a yearly range of 115 °F is 15 over 100 and adds 1/16 in to the 1/2 in at 12 ft (computed).
+func TestOutsideMovementJoint(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", "\nclimate: {exterior: yes, yearly range: 115 F}"+plainTile+"lay:\n  back: {fields: {main: {tile: plain, bond: stack}}}\n")
+	_, found, _ := Make(doc, solved, Options{})
+	for _, f := range found {
+		if f.Code == "movement-width" {
+			if got, want := f.Say(unit.DefaultStyle(unit.Inches)), "must be 9/16 in wide"; !strings.Contains(got, want) {
+				t.Errorf("%q lacks %q", got, want)
+			}
+			return
+		}
+	}
+	t.Error("the width of the joints was not told")
+}

@@ -62,7 +62,10 @@ func (m *maker) movementWidth(face site.Face) {
 			"give climate: {yearly range: 115 F}")
 		return
 	}
-	width := rule.MovementWidth(true, int(m.doc.Climate.Range.V))
+	width := rule.MovementWidth(true, fahrenheit(m.doc.Climate.Range.V))
 	m.found(diag.Note, "movement-width", face.At, "movement joints on {0}, at most {1} apart, must be {2} wide ({3})", "",
 		diag.T(face.Name), diag.L(rule.MovementSun.Limit), diag.L(width), diag.T(rule.MovementOutside12.Cite())).Rule = rule.MovementOutside12.ID
 }
+
+// fahrenheit turns a range in thousandths of a kelvin into whole Fahrenheit degrees, half up.
+func fahrenheit(milliKelvin int64) int { return int((milliKelvin*9/5 + 500) / 1000) }
