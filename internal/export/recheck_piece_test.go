@@ -1,0 +1,230 @@
+package export_test
+
+import (
+	"math"
+	"sort"
+	"strings"
+)
+
+// thin is how wide what is left out as too thin for a piece may be: half a millimetre, as is what a joint forgives a trim.
+const thin = 0.5
+
+// setPiece is a piece where it lies.
+type setPiece struct {
+	readPiece
+	field  *readField
+	inTile shape
+	onFace shape
+	blank  []pt // the whole tile in its own frame
+	to     motion
+	tile   []pt // the whole tile where it lies
+	grown  []pt // with half a joint round it
+}
+
+// piece checks what can be said of one piece alone, and readies it for the rest.
+func (r *rechecker) piece(f *readField, p readPiece) (*setPiece, bool) {
+	s := &setPiece{readPiece: p, field: f, inTile: shapeOf(p.InTile), onFace: shapeOf(p.OnFace)}
+	if p.Size >= len(f.Sizes) || len(p.InTile) == 0 {
+		r.complain("%s: no size %d, or no outline", p.ID, p.Size)
+		return s, false
+	}
+	size := f.Sizes[p.Size]
+	s.blank = blankOf(f.Bond, size.Length.mm(), size.Width.mm())
+	if a := area2(p.InTile); (a+1)>>1 != int64(p.Area) || a <= 0 {
+		r.complain("%s: its outline's area is %d/2 squares, said to be %d", p.ID, a, p.Area)
+	}
+	if !s.moves(float64(f.Angle)/1e6 + 90*float64(p.Turn)) {
+		r.complain("%s: on the face it is not what it is in the tile, turned and moved", p.ID)
+		return s, false
+	}
+	s.tile, s.grown = s.to.ring(s.blank), s.to.ring(grow(s.blank, f.Joint.mm()/2))
+	r.sides(s)
+	return s, true
+}
+
+// blankOf is a whole tile; a hexagon stands on a corner, and its width across the flats is given.
+func blankOf(bond string, l, w float64) []pt {
+	if strings.HasPrefix(bond, "hexagon") {
+		h := 2 * l / math.Sqrt(3)
+		return []pt{{l / 2, 0}, {l, h / 4}, {l, 3 * h / 4}, {l / 2, h}, {0, 3 * h / 4}, {0, h / 4}}
+	}
+	return []pt{{0, 0}, {l, 0}, {l, w}, {0, w}}
+}
+
+// grow moves every side of a convex ring outward by d.
+func grow(ring []pt, d float64) []pt {
+	out := make([]pt, len(ring))
+	for i, b := range ring {
+		a, c := ring[(i+len(ring)-1)%len(ring)], ring[(i+1)%len(ring)]
+		u, v := outward(a, b), outward(b, c)
+		k := d / (1 + u.x*v.x + u.y*v.y)
+		out[i] = pt{b.x + k*(u.x+v.x), b.y + k*(u.y+v.y)}
+	}
+	return out
+}
+
+// outward is the unit normal to the right of a b.
+func outward(a, b pt) pt {
+	l := dist(a, b)
+	return pt{(b.y - a.y) / l, (a.x - b.x) / l}
+}
+
+// moves finds the shift that, after the turn, carries the outline in the tile to the one on the face; false where there is none.
+func (s *setPiece) moves(turn float64) bool {
+	sin, cos := math.Sincos(turn * math.Pi / 180)
+	s.to = motion{cos: cos, sin: sin}
+	if len(s.inTile) != len(s.onFace) {
+		return false
+	}
+	n := float64(len(s.inTile[0]))
+	var shift pt
+	for i, p := range s.inTile[0] {
+		if len(s.onFace[0]) != len(s.inTile[0]) {
+			return false
+		}
+		at := s.to.point(p)
+		shift = pt{shift.x + (s.onFace[0][i].x-at.x)/n, shift.y + (s.onFace[0][i].y-at.y)/n}
+	}
+	s.to.x, s.to.y = shift.x, shift.y
+	return s.fits()
+}
+
+// fits: every vertex is where the motion puts it, but for rounding.
+func (s *setPiece) fits() bool {
+	for i, ring := range s.inTile {
+		if len(ring) != len(s.onFace[i]) {
+			return false
+		}
+		for j, p := range ring {
+			in, on := s.InTile[i][j].Edge, s.OnFace[i][j].Edge
+			uncut := in < 0 && on > 0 // the face ends along a factory side
+			if dist(s.to.point(p), s.onFace[i][j]) > 2*grid || in != on && !uncut {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// sides: every label of the outline is told, and no other; factory sides lie on the tile's rim, each on its own; a whole tile has no
+// other, and all of the tile's area.
+func (r *rechecker) sides(s *setPiece) {
+	told := map[int]bool{}
+	for _, e := range s.Sides {
+		told[e.Label] = true
+		if e.Kept && e.Label > 0 || e.Label < 0 != strings.HasPrefix(e.Name, "factory ") {
+			r.complain("%s: side %d is %q, kept: %v", s.ID, e.Label, e.Name, e.Kept)
+		}
+	}
+	seen := map[int]bool{}
+	for i, ring := range s.InTile {
+		for j, v := range ring {
+			seen[v.Edge] = true
+			p, q := s.inTile[i][j], s.inTile[i][(j+1)%len(ring)]
+			if v.Edge < 0 && !onSide(s.blank, v.Edge, p, q) {
+				r.complain("%s: factory side %d does not lie on the tile's rim", s.ID, v.Edge)
+			}
+			if s.Whole && v.Edge >= 0 {
+				r.complain("%s: said to be whole, and is cut", s.ID)
+			}
+		}
+	}
+	if len(told) != len(seen) || len(s.Sides) != len(seen) {
+		r.complain("%s: has %d kinds of sides and tells %d", s.ID, len(seen), len(s.Sides))
+	}
+	if full := math.Abs(area(s.blank)); s.Whole && math.Abs(s.inTile.area()-full) > grid*full/10 {
+		r.complain("%s: whole, but its area is not the tile's", s.ID)
+	}
+	if s.Whole && s.Cut != nil {
+		r.complain("%s: whole, and has a cut", s.ID)
+	}
+}
+
+// onSide reports whether p q lies on the side of the tile that a label stands for: -1 left, -2 bottom, -3 right, -4 top of a
+// rectangle; -1 to -6 of a hexagon from its lower right side on.
+func onSide(blank []pt, label int, p, q pt) bool {
+	i := -label - 1
+	if len(blank) == 4 {
+		i = (-label + 2) % 4
+	}
+	if i < 0 || i >= len(blank) {
+		return false
+	}
+	a, b := blank[i], blank[(i+1)%len(blank)]
+	return toSegment(p, a, b) <= grid && toSegment(q, a, b) <= grid
+}
+
+// holes: each hole's center, measured from the factory sides that are named, lies in the piece, is where the face has it, and its rim
+// is as far from the piece's edge as said.
+func (r *rechecker) holes(s *setPiece, f readFace) {
+	for _, h := range s.Holes {
+		if h.Bit != nil && *h.Bit < h.Drill {
+			r.complain("%s, %s: the bit is less than the hole", s.ID, h.Name)
+		}
+		at, ok := s.center(h)
+		if !ok {
+			continue
+		}
+		if !h.Bite && !s.inTile.holds(at) {
+			r.complain("%s, %s: the hole is not in the piece", s.ID, h.Name)
+		}
+		if h.ToEdge != nil && math.Abs(s.inTile.rim(at)-h.Drill.mm()/2-h.ToEdge.mm()) > 2*grid {
+			r.complain("%s, %s: its rim is not %v mm from the edge", s.ID, h.Name, h.ToEdge.mm())
+		}
+		found := false
+		for _, o := range f.Holes {
+			found = found || o.Name == h.Name && dist(s.to.point(at), pt{o.Center.X.mm(), o.Center.Y.mm()}) < 4*grid
+		}
+		if !found {
+			r.complain("%s, %s: not where the face has it", s.ID, h.Name)
+		}
+	}
+	for _, o := range f.Holes {
+		if s.onFace.holds(pt{o.Center.X.mm(), o.Center.Y.mm()}) && !s.drills(o.Name) {
+			r.complain("%s: %s goes through it, and it is not drilled", s.ID, o.Name)
+		}
+	}
+}
+
+func (s *setPiece) drills(name string) bool {
+	for _, h := range s.Holes {
+		if h.Name == name {
+			return true
+		}
+	}
+	return false
+}
+
+// center is where a hole's measures put it in the tile; false where they are from a cut edge or a corner.
+func (s *setPiece) center(h readHole) (pt, bool) {
+	lo, hi := shape{s.blank}.bounds()
+	x := map[string]float64{"left": lo.x + h.FromX.mm(), "right": hi.x - h.FromX.mm()}
+	y := map[string]float64{"bottom": lo.y + h.FromY.mm(), "top": hi.y - h.FromY.mm()}
+	px, okx := x[h.EdgeX]
+	py, oky := y[h.EdgeY]
+	return pt{px, py}, okx && oky
+}
+
+// order: the setting order names every piece of the face once.
+func (r *rechecker) order(w readWork) {
+	var have []string
+	for _, f := range w.Fields {
+		for _, p := range f.Pieces {
+			have = append(have, p.Address)
+			if p.ID != w.Mark+" "+p.Address {
+				r.complain("%s: its id is not made of the mark and %s", p.ID, p.Address)
+			}
+		}
+	}
+	set := append([]string(nil), w.Setting...)
+	sort.Strings(have)
+	sort.Strings(set)
+	if strings.Join(have, "|") != strings.Join(set, "|") {
+		r.complain("%s: the order of setting is not the pieces", w.Face)
+	}
+	for i := 1; i < len(have); i++ {
+		if have[i] == have[i-1] {
+			r.complain("%s: two pieces are %s", w.Face, have[i])
+		}
+	}
+}
