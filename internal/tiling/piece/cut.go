@@ -17,6 +17,9 @@ func (w *work) cut() Cut {
 		c.Steps = append(c.Steps, s.Step)
 		c.MeasureFirst = c.MeasureFirst || w.Tools.Tolerance > s.least.Forgive
 	}
+	for _, u := range w.under {
+		c.MeasureFirst = c.MeasureFirst || w.Tools.Tolerance > u.least.Forgive
+	}
 	if _, bays := turns(w.shape[0]); bays > 0 || c.Kind == CutOut {
 		c.Neck = w.shape.Neck()
 	}

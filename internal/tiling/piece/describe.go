@@ -14,10 +14,10 @@ func Describe(in Input) Piece {
 	out := Piece{
 		Address: address(in.Mark, course, column, in.Laid.Part), Course: course, Column: column,
 		Size: in.Laid.Size, Turn: in.Laid.Turn, Whole: in.Laid.Whole,
-		OnFace: lay.OnPattern(in.Laid, in.Bond).Out(in.Frame), InTile: in.Laid.Shape, Area: in.Laid.Shape.Area(),
+		OnFace: lay.OnPattern(in.Laid, in.Bond).Out(in.Frame), Area: in.Laid.Shape.Area(),
 	}
 	w := newWork(in)
-	out.Edges = w.edges()
+	out.InTile, out.Edges = w.Laid.Shape, w.edges()
 	out.Cut = w.cut()
 	out.Holes = w.holes()
 	return out
@@ -31,6 +31,7 @@ type work struct {
 	shape geom.Region // as it is really cut: without trifles
 	lines []line
 	has   [7]bool // factory sides on the piece, by -label
+	under []stood
 }
 
 func newWork(in Input) *work {
@@ -39,10 +40,18 @@ func newWork(in Input) *work {
 	if p.Turn&1 == 1 {
 		w.l, w.w = p.H, p.W
 	}
-	for _, r := range in.Laid.Shape {
+	w.read()
+	w.slide()
+	return w
+}
+
+// read finds the cuts and the factory sides of the piece as it lies in the tile.
+func (w *work) read() {
+	w.lines, w.has = nil, [7]bool{}
+	for _, r := range w.Laid.Shape {
 		w.lines = append(w.lines, cutLines(r, w.hex)...)
 	}
-	w.shape, w.lines = w.worth(in.Laid.Shape, w.lines)
+	w.shape, w.lines = w.worth(w.Laid.Shape, w.lines)
 	for _, r := range w.shape {
 		for _, v := range r {
 			if v.Edge < 0 {
@@ -50,7 +59,6 @@ func newWork(in Input) *work {
 			}
 		}
 	}
-	return w
 }
 
 // factory names the sides of a tile in its own frame, by -label.
@@ -72,7 +80,7 @@ func (w *work) edges() []PieceEdge {
 	for _, l := range labels(w.Laid.Shape) {
 		e := PieceEdge{Label: l, Name: "cut: " + w.edge(l).Name}
 		if l < 0 {
-			e.Name, e.Keep = "factory "+w.side(l), !w.Laid.Free[-l]
+			e.Name, e.Keep = "factory "+w.side(l), !w.free(l)
 		}
 		out = append(out, e)
 	}

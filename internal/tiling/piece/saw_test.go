@@ -184,6 +184,14 @@ func TestVisibleWidth(t *testing.T) {
 	if got := describe("200x200", "stack, 300x200, 0", "-50,0", both)[0].Cut.Visible; got != 170*unit.Millimetre {
 		t.Errorf("200 mm between two walls that hide 10 and 20 shows %v", got.MM())
 	}
+	off := func(f *piece.Field) { // the factory side that stands at a wall is as near to it as a cut would be
+		f.Edges[4], f.Tools.Tolerance = piece.Edge{Forgive: unit.Millimetre}, 2*unit.Millimetre
+		f.Edges[2] = piece.Edge{Forgive: 3 * unit.Millimetre}
+	}
+	between := describe("200x200", "stack, 300x200, 0", "-50,0", off)[0]
+	if len(between.Cut.Steps) != 1 || !between.Cut.MeasureFirst || between.Edges[0].Name != "factory left" || between.Edges[0].Keep {
+		t.Errorf("%+v", between)
+	}
 	if got := strip("12", "12").Cut; got.Kind != piece.NoCut || len(got.Steps) > 0 || got.Visible != 0 {
 		t.Errorf("a whole tile has no cut: %+v", got)
 	}

@@ -60,6 +60,7 @@ func (w *work) setting(l line) setting {
 func (w *work) measure(s *setting) {
 	f := s.facing
 	s.Keep = w.sideName(f)
+	s.hidden += w.hiddenAt(f)
 	kept := func(t unit.Length) unit.Length { return w.fromSide(f, s.at(f, t)) }
 	if o, ok := w.against(s.line); ok {
 		s.Keep = "cut: " + w.meets(o)
@@ -68,11 +69,19 @@ func (w *work) measure(s *setting) {
 	}
 	a, b := s.line.ends()
 	s.ends = [2]unit.Length{along(f, a), along(f, b)}
-	s.narrow = min(kept(s.ends[0]), kept(s.ends[1]))
+	s.narrow = narrower(kept(s.ends[0]), kept(s.ends[1]))
 	if from, to := kept(0), kept(w.length(f)); !s.partial() && s.gentle() && w.onTile(f, from) && w.onTile(f, to) {
 		s.ends = [2]unit.Length{0, w.length(f)}
 	}
 	s.From, s.To = kept(s.ends[0]), kept(s.ends[1])
+}
+
+// narrower is the lesser width of two ends; a piece that runs out to a point is as wide as its other end.
+func narrower(a, b unit.Length) unit.Length {
+	if min(a, b) <= 0 {
+		return max(a, b)
+	}
+	return min(a, b)
 }
 
 // onTile reports whether a mark so far from a side is on the tile.
