@@ -95,10 +95,12 @@ func purchases(p plan.Plan) string {
 		out = append(out, s)
 	}
 	if len(out) == 0 {
-		return "not known: no face is laid out"
+		return unlaid
 	}
 	return strings.Join(out, "; ")
 }
+
+const unlaid = "not known: no face is laid out"
 
 // seen is a cut piece and what is seen of it.
 type seen struct {
@@ -117,7 +119,10 @@ func narrowest(p plan.Plan) string {
 			}
 		}
 	}
-	if best == nil {
+	switch {
+	case len(p.Tiling.Faces) == 0:
+		return unlaid
+	case best == nil:
 		return "no tile is cut"
 	}
 	return fmt.Sprintf("%s, piece %s on %s%s", p.Style.Format(best.piece.Cut.Visible), best.piece.Address, best.face, meeting(best.piece.Cut))
@@ -154,7 +159,10 @@ func firstCourses(p plan.Plan) string {
 			out = append(out, f.Name+": its top "+ledger(p, *f.Ledger))
 		}
 	}
-	if len(out) == 0 {
+	switch {
+	case len(p.Tiling.Faces) == 0:
+		return unlaid
+	case len(out) == 0:
 		return "no wall has straight courses that start from the floor"
 	}
 	return strings.Join(out, "; ")

@@ -84,3 +84,14 @@ func ProofWords(g tiling.Good) string {
 	}
 	return g.Proof
 }
+
+// KerfWords says what a cut takes between two pieces of one tile.
+func KerfWords(p plan.Plan) string {
+	switch t := p.Document.Tools; {
+	case t.Snap.Or(false):
+		return "Scored and snapped: a cut takes nothing."
+	case t.Kerf.Known:
+		return "The blade takes " + p.Style.Format(t.Kerf.V) + " between two pieces of one tile."
+	}
+	return "A blade's width is kept between two pieces of one tile; yours is not given, the usual one is taken."
+}

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"dryfit/internal/demo"
@@ -22,14 +23,22 @@ var (
 	pictures = flag.String("pictures", "", "a folder to draw every page into, to look at")
 )
 
-// planned makes the plan of a built-in room.
+// plans are the plans of the built-in rooms, made once for all tests.
+var plans = sync.OnceValue(func() map[string]plan.Plan {
+	out := map[string]plan.Plan{}
+	for _, r := range demo.Rooms() {
+		p, err := plan.Make(context.Background(), r.File, r.Text, plan.Options{})
+		if err != nil {
+			panic(err)
+		}
+		out[r.File] = p
+	}
+	return out
+})
+
 func planned(t testing.TB, r demo.Room) plan.Plan {
 	t.Helper()
-	p, err := plan.Make(context.Background(), r.File, r.Text, plan.Options{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return p
+	return plans()[r.File]
 }
 
 func stem(r demo.Room) string { return strings.TrimSuffix(r.File, ".yaml") }

@@ -29,7 +29,7 @@ func (f *flow) tilesOf(g tiling.Good) {
 	pieces := f.byName()
 	v := view{n: largest(size.Length, size.Width, draw.Span(0, 0, cutWide, cutHigh))}
 	f.leaf.scale, f.now.scale = v.words(), v.words()
-	f.paragraph("Hatched is waste. Every tile lies as it is sold; pieces of one tile are a blade's width apart. Names stand in the order left to right, from below.", parts.Small, false)
+	f.paragraph("Hatched is waste. Every tile lies as it is sold, its length lying. "+report.KerfWords(f.p), parts.Small, false)
 	wide := max(v.um(size.Length), 38*draw.MM) + cutGap
 	cols := max(1, int((f.room.W()+cutGap)/wide))
 	for _, row := range rowsOf(report.ByTile(g), cols) {
