@@ -17,6 +17,8 @@ type Tile struct {
 	Edges                Value[TileEdge]
 	Turns                Value[Turns] // `turns: any`, `half`, `none`
 	PerBox               Value[int]
+	Lot                  Value[string] // lot or shade as the boxes say; several with commas between
+	Caliber              Value[string]
 	Warpage              Value[unit.Length]
 	Variation            Value[unit.Length]
 	Breakage             Value[int]
@@ -96,6 +98,8 @@ var tile = record("a tile as it is sold", func(t *Tile, at diag.Place) { t.At = 
 	fact("edges", "how the factory edge is made", choice("calibrated, rectified, cushioned or glazed", word[TileEdge]{"calibrated", Calibrated}, word[TileEdge]{"rectified", Rectified}, word[TileEdge]{"cushioned", Cushioned}, word[TileEdge]{"glazed", Glazed}), func(t *Tile) *Value[TileEdge] { return &t.Edges }).like("rectified"),
 	fact("turns", "how it may be turned and still look right: any way, upside down (half), or not at all", choice("any, half or none", word[Turns]{"any", AnyTurn}, word[Turns]{"half", HalfTurn}, word[Turns]{"none", NoTurn}), func(t *Tile) *Value[Turns] { return &t.Turns }).like("half"),
 	fact("per box", "how many are in a box", count("a whole number from 1", 1, 10_000), func(t *Tile) *Value[int] { return &t.PerBox }).like("8"),
+	fact("lot", "the lot or shade on the boxes; more than one with commas between", words, func(t *Tile) *Value[string] { return &t.Lot }).like("A14, A15"),
+	fact("caliber", "the caliber on the boxes; more than one with commas between", words, func(t *Tile) *Value[string] { return &t.Caliber }).like("9"),
 	fact("warpage", "how far the face is from flat", length(fine), func(t *Tile) *Value[unit.Length] { return &t.Warpage }).like("1/32"),
 	fact("variation", "how much the sizes in a box differ", length(fine), func(t *Tile) *Value[unit.Length] { return &t.Variation }).like("1/32"),
 	fact("breakage", "whole tiles to have for breakage", count("a whole number", 0, 10_000), func(t *Tile) *Value[int] { return &t.Breakage }).like("2"),

@@ -1,6 +1,8 @@
 package tiling
 
 import (
+	"strings"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/rule"
@@ -26,6 +28,7 @@ func (m *maker) good(f document.Field) (good, bool) {
 		return good{}, false
 	}
 	m.dryLay(&g)
+	m.lots(t)
 	return g, true
 }
 
@@ -91,6 +94,18 @@ func (m *maker) dryLay(g *good) {
 	m.found(diag.Note, "dry-lay", d.At, "{0} is really {1} where the label says {2}: the dry lay counts", "",
 		diag.T(g.tile.Name), diag.F(real), diag.F(*side))
 	*side = real
+}
+
+// lots: tiles of two lots differ in shade, tiles of two calibers in size.
+func (m *maker) lots(t document.Tile) {
+	if strings.Contains(t.Lot.V, ",") {
+		m.found(diag.Look, "lots-mixed", t.Lot.At, "{0} comes in more than one lot: {1}",
+			"mix tiles of all boxes as you lay, or keep each lot to a face of its own", diag.T(t.Name), diag.T(t.Lot.V))
+	}
+	if strings.Contains(t.Caliber.V, ",") {
+		m.found(diag.Look, "calibers-mixed", t.Caliber.At, "{0} comes in more than one caliber, so its sizes differ: {1}",
+			"send back all but one caliber; joints can not take up the difference", diag.T(t.Name), diag.T(t.Caliber.V))
+	}
 }
 
 // dryLayDoubt: a dry lay off by more than a fiftieth (2 %) of the label is a slip of counting, since dry-pressed

@@ -86,3 +86,13 @@ func TestOutsideMovementJoint(t *testing.T) {
 	}
 	t.Error("the width of the joints was not told")
 }
+
+func TestMixedLots(t *testing.T) {
+	for _, c := range []struct{ tile, want string }{
+		{"lot: A14, caliber: 9", ""}, {"lot: \"A14, A15\"", "lots-mixed"}, {"caliber: \"9, 10\"", "calibers-mixed"},
+	} {
+		if _, got := laid(t, "size: 12 x 12 x 3/8, kind: ceramic, turns: any, variation: 0, warpage: 0, "+c.tile, "bond: stack, joint: 1/8"); got != c.want {
+			t.Errorf("%s: found %q, want %q", c.tile, got, c.want)
+		}
+	}
+}
