@@ -153,7 +153,9 @@ func (s *solver) softJoint() unit.Length {
 		return j.V
 	}
 	r := rule.SoftJointLeast
-	s.assume(s.doc.Setting.At, r.Cite(), "soft joints of {0} at changes of plane", diag.X(r.Limit))
+	if len(s.names) > 0 {
+		s.assume(s.doc.Setting.At, r.Cite(), "soft joints of {0} at changes of plane", diag.X(r.Limit))
+	}
 	return r.Limit
 }
 
@@ -185,7 +187,7 @@ type rimOf struct {
 // as wide as it shows; a miter reaches the finished corner; with a lap the face that is set first ends with its board and the other
 // reaches over its edge to the finished corner, where its own edge shows.
 func (s *solver) rim(e *Edge, r rimOf, end unit.Length, first bool, own, other build) {
-	if !r.edge.Known {
+	if !r.edge.Known && own.set {
 		s.assume(r.at, rule.Practice.String(), "{0} ends in a trim profile", diag.T(e.Name))
 	}
 	switch r.edge.Or(document.TrimProfile) {
@@ -199,17 +201,20 @@ func (s *solver) rim(e *Edge, r rimOf, end unit.Length, first bool, own, other b
 		}
 		e.Gap, e.Shows = end, true
 	default:
-		e.Gap = end + s.trim(r, own)
+		e.Gap = end + s.trim(r, own, other)
 	}
 }
 
-// trim is the width that a profile shows.
-func (s *solver) trim(r rimOf, own build) unit.Length {
+// trim is the width that a profile shows, on both its faces: written, or as much as the thicker tile.
+func (s *solver) trim(r rimOf, own, other build) unit.Length {
 	if r.trim.Known {
 		return r.trim.V
 	}
-	s.assume(r.at, rule.Practice.String(), "the trim profile shows as wide as the tile is thick, {0}", diag.X(own.tile))
-	return own.tile
+	usual := max(own.tile, other.tile)
+	if own.set {
+		s.assume(r.at, rule.Practice.String(), "the trim profile shows as wide as the thicker tile at it, {0}", diag.X(usual))
+	}
+	return usual
 }
 
 // solved reports whether wall i and both its neighbors have known thicknesses, without which its edges are not known.

@@ -2,6 +2,7 @@ package site
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"dryfit/internal/document"
@@ -188,5 +189,29 @@ func TestFloorUnderWalls(t *testing.T) {
 		wantLength(t, "wall's gap", wall.Gap, c.wallGap)
 		wantLength(t, "wall hidden", wall.Hidden, c.wallHidden)
 		wantLength(t, "what the wall tile stands over", got.face("A-B").LowFloor, c.low)
+	}
+}
+
+// A profile shows as much on both its faces: as wide as the thicker tile, 1/2 in, where nothing is written. Finishes 3/16 + 3/8 and 3/16 + 1/2 in.
+func TestProfileOfTwoTiles(t *testing.T) {
+	r := bay(t)
+	r.tile("slate", "12 x 12 x 1/2", document.Stone)
+	r.lay("white", "B-C")
+	r.lay("slate", "C-D")
+	got := r.solve()
+	wantNear(t, "thin tile", got.face("B-C").Edges[labelRight-1].Gap, "-3/16") // 1/2 - 11/16
+	wantNear(t, "thick tile", got.face("C-D").Edges[labelLeft-1].Gap, "-1/16") // 1/2 - 9/16
+}
+
+// A room where nothing is tiled needs no joints, beds or profiles, and none are assumed.
+func TestNothingTiledNothingAssumed(t *testing.T) {
+	r := bay(t)
+	r.opening("window", "A-B", document.Window, "12 from A", "48 above floor", "20", "30")
+	for _, a := range r.solve().assumed {
+		for _, word := range []string{"joint", "bed", "profile", "first"} {
+			if strings.Contains(a.Text, word) {
+				t.Errorf("assumed: %s", a.Text)
+			}
+		}
 	}
 }

@@ -138,7 +138,9 @@ func (s *solver) frameJoint(o document.Opening) unit.Length {
 		return o.Joint.V
 	}
 	r := rule.FrameJoint
-	s.assume(o.At, r.Cite(), "a joint of {0} where tile ends at {1}", diag.X(r.Limit), diag.T(o.Name))
+	if s.rank[o.In.Text] > 0 || s.tiledInside(o) {
+		s.assume(o.At, r.Cite(), "a joint of {0} where tile ends at {1}", diag.X(r.Limit), diag.T(o.Name))
+	}
 	return r.Limit
 }
 

@@ -110,6 +110,10 @@ func (v reveal) build(part string) {
 	if !b.set || !b.known {
 		return
 	}
+	if part == "back" && v.o.Kind != document.Niche {
+		v.s.list.Add(diag.Stop, "no-back", v.o.At, "{0} has no back to lay tile on", "lay on its sill, head or jambs, or write kind: niche", diag.T(v.o.Name))
+		return
+	}
 	f := Face{Name: name, At: v.o.At, Kind: RevealFace, Set: true, Order: v.s.rank[name],
 		BoardThick: b.board, BedThick: b.bed, TileThick: b.tile, BedLeast: b.least, BedMost: b.most, TileOff: b.finish()}
 	outer := geom.Region{v.ring(part)}

@@ -153,3 +153,12 @@ func TestDepthTooSmall(t *testing.T) {
 	r.Openings[0].Depth = val(r.in("1/2")) // all of it is the board behind
 	r.solve().wantSaid("depth-too-small", "niche")
 }
+
+func TestWindowHasNoBack(t *testing.T) {
+	r := alcove(t)
+	r.opening("window", "back", document.Window, "12 from A", "48 above floor", "20", "30").Depth = val(r.in("5"))
+	r.lay("white", "window > back", "window > sill")
+	got := r.solve()
+	got.wantSaid("no-back", "window has no back")
+	got.face("window > sill")
+}

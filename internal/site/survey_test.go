@@ -261,3 +261,10 @@ func TestAccuracyDecides(t *testing.T) {
 		}
 	}
 }
+
+// A floor point that is taped to two opposite corners only may lie on either side of the diagonal.
+func TestMirroredPoint(t *testing.T) {
+	r := newRoom(t, "A B C D", exact60+", P-A 40, P-C 70")
+	r.Survey.Points = []document.Name{{Text: "P"}}
+	r.withLevels().solve().wantSaid("outline-mirrors", "P on the other side")
+}
