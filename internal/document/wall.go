@@ -121,6 +121,7 @@ func stations(s span) form[[]Station] {
 func readStation(r *reader, e text.Entry, f form[unit.Length]) (Station, bool) {
 	x, ok := r.length(&text.Node{At: e.At}, e.Key, within)
 	if isUnknown(e.Value) {
+		r.unknown(e.Value, "the reading at "+e.Key)
 		return Station{}, false
 	}
 	if e.Value.Kind == text.Empty {
