@@ -89,8 +89,8 @@ func TestUnknownIsNotZero(t *testing.T) {
 	case !room.Tiles[0].Length.Unknown, room.Tiles[0].DryLay.Given, room.Lay[0].Fields[0].Pin.Given:
 		t.Errorf("%+v %+v", room.Tiles, room.Lay)
 	}
-	if len(found) != 3 {
-		t.Errorf("%d findings; the gap, the joint of the row and the pin are not checked: %v", len(found), found)
+	if len(found) != 4 {
+		t.Errorf("%d findings; the stud, the gap, the joint of the row and the pin are not checked: %v", len(found), found)
 	}
 }
 
