@@ -15,7 +15,7 @@ type build struct {
 	least, most      unit.Length // of the bed over the face
 	set              bool        // tile is to be set on it
 	known            bool        // every thickness that is written or needed is known
-	longest          unit.Length // longest edge of a tile set on it
+	longest          unit.Length // longest edge of a tile set on it; 0 where a size is not known
 	stone            bool
 }
 
@@ -119,9 +119,10 @@ func (s *solver) layer(b *build, face string, l document.Layer, under bool) {
 
 // goods takes the tile's thickness and longest edge from what is laid on the face; the thickest counts where there are several.
 func (s *solver) goods(b *build, face string, at diag.Place) {
-	written := b.tile > 0
+	written, sized := b.tile > 0, true
 	for _, t := range s.laidOn(face) {
 		b.longest = max(b.longest, t.Length.V, t.Width.V)
+		sized = sized && t.Length.Known && t.Width.Known
 		b.stone = b.stone || t.Kind == document.Stone
 		switch {
 		case written:
@@ -131,6 +132,9 @@ func (s *solver) goods(b *build, face string, at diag.Place) {
 			b.known = false
 			s.list.Add(diag.Stop, "tile-thickness", t.At, "the thickness of {0} is not known, so where {1} ends is not", "write it as the third figure of size: 24 x 12 x 3/8", diag.T(t.Name), diag.T(face))
 		}
+	}
+	if !sized {
+		b.longest = 0
 	}
 }
 

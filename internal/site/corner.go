@@ -33,8 +33,8 @@ func (s *solver) angle(c int) unit.Angle {
 	p, q := s.line(c, d)
 	u, v := a.Sub(b), q.Sub(p) // from the corner along both walls
 	cross := geom.Cross(geom.Point{}, u, v)
-	dot := float64(u.X)*float64(v.X) + float64(u.Y)*float64(v.Y)
-	angle := unit.AngleOf(math.Atan2(float64(cross), dot))
+	dot := int64(u.X)*int64(v.X) + int64(u.Y)*int64(v.Y)
+	angle := unit.AngleOf(math.Atan2(float64(cross), float64(dot)))
 	if angle <= 0 {
 		angle += 360 * unit.Degree
 	}

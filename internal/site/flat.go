@@ -28,7 +28,8 @@ func (s *solver) flat(f *Face, longest unit.Length, gaps []document.Gap) {
 		return
 	}
 	if longest == 0 {
-		return // which tolerance applies is not known; that the tile has no size has been said
+		s.list.Add(diag.Unchecked, "flatness-size", f.At, "not checked: whether {0} is flat enough, for the size of its tile is not known", "write the tile's size", diag.T(f.Name))
+		return
 	}
 	f.Flat.Checked = true
 	for _, g := range gaps {

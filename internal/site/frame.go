@@ -53,7 +53,7 @@ func unknownOf(fr document.Frame) string {
 func (s *solver) bend(fr document.Frame, need rule.Rule) {
 	d := deflection(fr)
 	out := &s.out.Frame
-	out.Checked, out.Deflects = true, unit.FromMM(d*1000)
+	out.Checked, out.Deflects = true, unit.FromMM(float64(d*1000))
 	ratio := fr.Span.V.MM() / 1000 / d
 	out.Ratio = int64(math.Floor(ratio + 0.5))
 	if ratio >= float64(need.Number) {

@@ -47,7 +47,8 @@ func describe(doc document.Room) string {
 	p := func(format string, args ...any) { fmt.Fprintf(&b, format+"\n", args...) }
 	p("finished floor %s: %s", st.Format(r.FinishedFloor), r.FinishedRule)
 	for _, c := range r.Survey.Corners {
-		p("corner %s raw %s, %s board %s, %s outside %v", c.Name, st.Bare(c.Raw.X), st.Bare(c.Raw.Y), st.Bare(c.Board.X), st.Bare(c.Board.Y), c.Outside)
+		p("corner %s raw %s, %s board %s, %s outside %v, floor %s %v, ceiling %s %v", c.Name, st.Bare(c.Raw.X), st.Bare(c.Raw.Y), st.Bare(c.Board.X), st.Bare(c.Board.Y), c.Outside,
+			st.Bare(c.BareFloor), c.FloorKnown, st.Bare(c.CeilingY), c.CeilingKnown)
 	}
 	for _, rd := range r.Survey.Readings {
 		p("reading %s %s, to the studs %s, residual %s, closing %s", rd.Name, st.Bare(rd.Measured), st.Bare(rd.ToStud), st.Bare(rd.Residual), st.Bare(rd.Closing))

@@ -154,7 +154,7 @@ func (s *solver) record(list []taped, res lsq.Result, v lsq.Verdict) {
 				diag.T(r.Name), diag.X(t.Length), diag.L(r.Differs.Abs()), diag.X(list[t.later].Length))
 		case t.use == Used && k < len(res.Residuals):
 			r.Residual = unit.FromMM(res.Residuals[k])
-			r.Standard = int64(unit.FromFloat(res.Standardised[k] * 1000))
+			r.Standard = int64(unit.FromFloat(float64(res.Standardised[k] * 1000)))
 			r.Closing = unit.FromMM(-res.ClosingErrors[k])
 			r.Checked = res.Controlled[k]
 		}
