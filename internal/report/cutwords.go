@@ -119,7 +119,13 @@ func KeptWords(c piece.Piece) string {
 			out = append(out, strings.TrimPrefix(e.Name, "factory "))
 		}
 	}
-	return strings.Join(out, ", ")
+	switch {
+	case len(out) < len(c.Edges):
+		return strings.Join(out, ", ")
+	case len(out) == 0:
+		return "none"
+	}
+	return "all"
 }
 
 // ToleranceWords says how far the wall may differ from a cut's numbers.

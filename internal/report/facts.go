@@ -125,7 +125,7 @@ func narrowest(p plan.Plan) string {
 	case best == nil:
 		return "no tile is cut"
 	}
-	return fmt.Sprintf("%s, piece %s on %s%s", p.Style.Format(best.piece.Cut.Visible), best.piece.Address, best.face, meeting(best.piece.Cut))
+	return fmt.Sprintf("%s, piece %s on %s%s", narrow(p.Style, best.piece.Cut.Visible), best.piece.Address, best.face, meeting(best.piece.Cut))
 }
 
 // meeting names what the cuts of a piece meet.

@@ -5,6 +5,7 @@ import (
 
 	"dryfit/internal/plan"
 	"dryfit/internal/site"
+	"dryfit/internal/unit"
 )
 
 // Readings lists every tape reading with what the adjustment makes of it.
@@ -14,7 +15,7 @@ func Readings(p plan.Plan) Table {
 		Columns: numbers(text("Line", "Read"+u, "To the studs"+u, "Correction"+u, "Against the others"+u, "Standardised", "Use"), 1, 2, 3, 4, 5)}
 	s := fine(p.Style)
 	for _, r := range p.Room.Survey.Readings {
-		row := []string{r.Name, p.Style.Bare(r.Measured), s.Bare(r.ToStud), "", "", "", use(r, s.Bare(r.Differs))}
+		row := []string{r.Name, p.Style.Bare(r.Measured), s.Bare(r.ToStud), "", "", "", use(r, differs(p.Style, r.Differs))}
 		if r.Use == site.Used {
 			row[3] = signed(s, r.Residual)
 		}
@@ -24,6 +25,17 @@ func Readings(p plan.Plan) Table {
 		t.Rows = append(t.Rows, row)
 	}
 	return t
+}
+
+// differs says how a newer reading stands to the older one.
+func differs(s unit.Style, l unit.Length) string {
+	switch {
+	case l > 0:
+		return s.Format(l) + " longer"
+	case l < 0:
+		return s.Format(-l) + " shorter"
+	}
+	return "the same"
 }
 
 func abs(n int64) int64 {
@@ -36,7 +48,7 @@ func abs(n int64) int64 {
 func use(r site.Reading, differs string) string {
 	switch r.Use {
 	case site.Superseded:
-		return "superseded by " + differs + ": " + r.By
+		return "superseded by " + r.By + ", " + differs
 	case site.Unused:
 		return "not used: " + r.By
 	}

@@ -216,7 +216,11 @@ func UpWords(p plan.Plan, f site.Face, y unit.Length) string {
 		return FromLevel(p.Style, y)
 	}
 	_, _, up := Datum(p, f)
-	return p.Style.Format(Up(p, f, y)) + " " + up
+	v := Up(p, f, y)
+	if v < 0 && f.Kind == site.RevealFace {
+		return p.Style.Format(-v) + " below its lower edge as drawn"
+	}
+	return p.Style.Format(v) + " " + up
 }
 
 func cornerWords(name string) string {

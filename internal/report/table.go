@@ -76,10 +76,22 @@ func Tally(l diag.List) (stops, looks, unchecked, notes int) {
 
 // signed shows a length with its sign, for residuals.
 func signed(s unit.Style, l unit.Length) string {
-	if l > 0 {
+	if l.Round(s.Mark) > 0 {
 		return "+" + s.Bare(l)
 	}
 	return s.Bare(l)
+}
+
+// narrow shows a width that counts even where it is under a mark of the tape.
+func narrow(s unit.Style, l unit.Length) string {
+	f := fine(s)
+	switch {
+	case l > 0 && l.Round(f.Mark) == 0:
+		return "under " + f.Format(f.Mark)
+	case l < s.Mark:
+		return f.Format(l)
+	}
+	return s.Format(l)
 }
 
 // fine is a style one step finer than the tape, for residuals and tolerances.

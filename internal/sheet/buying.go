@@ -62,12 +62,15 @@ func cardTable(tile string, system unit.System) report.Table {
 
 // cutting shows which piece comes out of which tile: tile by tile as drawings.
 func (b *book) cutting() {
+	var f *flow
 	for _, g := range b.p.Tiling.Goods {
 		if len(g.From) == 0 {
 			continue
 		}
-		f := b.writer(leaf{title: "Cutting plan", detail: report.GoodName(b.p, g), paper: b.paper.Paper, caution: silicaCaution})
-		f.paragraph(capital(report.Bound(g))+".", parts.Small, true)
+		if f == nil {
+			f = b.writer(leaf{title: "Cutting plan", detail: "Which piece out of which tile", scale: "as told", paper: b.paper.Paper, caution: silicaCaution})
+			f.paragraph("Hatched is waste. Every tile lies as it is sold, its length lying. "+report.KerfWords(b.p), parts.Small, false)
+		}
 		f.tilesOf(g)
 	}
 }

@@ -28,12 +28,13 @@ func (f *flow) tilesOf(g tiling.Good) {
 	}
 	pieces := f.byName()
 	v := view{n: largest(size.Length, size.Width, draw.Span(0, 0, cutWide, cutHigh))}
-	f.leaf.scale, f.now.scale = v.words(), v.words()
-	f.paragraph("Hatched is waste. Every tile lies as it is sold, its length lying. "+report.KerfWords(f.p), parts.Small, false)
+	f.need(leastTable + v.um(size.Width))
+	f.paragraph(fmt.Sprintf("%s, %s by %s, at %s", capital(report.GoodName(f.p, g)), f.p.Style.Bare(size.Length), f.p.Style.Format(size.Width), v.words()), parts.Large, true)
+	f.paragraph(capital(report.Bound(g))+".", parts.Small, false)
 	wide := max(v.um(size.Length), 38*draw.MM) + cutGap
 	cols := max(1, int((f.room.W()+cutGap)/wide))
 	for _, row := range rowsOf(report.ByTile(g), cols) {
-		f.cutRow(row, v, size, pieces, wide)
+		f.cutRow(report.GoodName(f.p, g), row, v, size, pieces, wide)
 	}
 }
 
@@ -46,7 +47,7 @@ func rowsOf(all [][]tiling.Source, cols int) [][][]tiling.Source {
 }
 
 // cutRow draws tiles side by side with their captions.
-func (f *flow) cutRow(row [][]tiling.Source, v view, size tiling.Size, pieces map[string]piece.Piece, wide draw.Um) {
+func (f *flow) cutRow(good string, row [][]tiling.Source, v view, size tiling.Size, pieces map[string]piece.Piece, wide draw.Um) {
 	captions := make([][]string, len(row))
 	high := draw.Um(0)
 	for i, s := range row {
@@ -57,7 +58,7 @@ func (f *flow) cutRow(row [][]tiling.Source, v view, size tiling.Size, pieces ma
 	f.need(tall + high + cutGap)
 	for i, s := range row {
 		v.at = draw.At(f.room.Lo.X+draw.Um(i)*wide, f.room.Hi.Y-tall)
-		f.now.add(draw.Group{Class: "tile", ID: fmt.Sprintf("tile %s %d", f.now.detail, s[0].Tile), Items: tileItems(s, v, size, pieces)})
+		f.now.add(draw.Group{Class: "tile", ID: fmt.Sprintf("tile %s %d", good, s[0].Tile), Items: tileItems(s, v, size, pieces)})
 		for k, line := range captions[i] {
 			f.now.add(draw.Text{Class: "caption", At: draw.At(v.at.X, v.at.Y-parts.Small-1000-draw.Um(k)*typeset.Leading(parts.Small)), Size: parts.Small, Body: line})
 		}
