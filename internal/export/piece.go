@@ -20,7 +20,7 @@ type piece struct {
 	Turn    int        `json:"turn" doc:"quarter turns of the tile in the pattern, counter-clockwise"`
 	Whole   bool       `json:"whole" doc:"its outline is the whole tile, though it may be drilled"`
 	Area    area       `json:"area" doc:"of the outline in the tile; half a unit of the grid is rounded up"`
-	InTile  outline    `json:"inTile" doc:"in the tile's own frame: exact"`
+	InTile  outline    `json:"inTile" doc:"in the tile's own frame: exact; what no neighbor needs may be cut from nearer to a factory side than the pattern has it, and then that side has a factory label here and the face's on the face"`
 	OnFace  outline    `json:"onFace" doc:"in the face's frame: exact, but each vertex rounded once where the pattern is turned"`
 	Sides   []side     `json:"sides" doc:"what the labels of the outline are"`
 	Cut     *cut       `json:"cut,omitempty" doc:"what to do at the saw; absent: nothing, as of a piece whose edge takes off so little that the joint forgives it"`

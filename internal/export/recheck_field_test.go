@@ -79,7 +79,7 @@ func (r *rechecker) filled(f readField, pieces []*setPiece) {
 	}
 	for _, p := range pieces {
 		key := fmt.Sprint(p.Course, "-", p.Column)
-		if tile[key] != p {
+		if tile[key] != p || p.slid {
 			continue
 		}
 		around := shape{p.tile}.around()

@@ -17,7 +17,8 @@ type setPiece struct {
 	onFace shape
 	blank  []pt // the whole tile in its own frame
 	to     motion
-	tile   []pt // the whole tile where it lies
+	slid   bool // cut from another part of a tile than the pattern has there
+	tile   []pt // the whole tile where it lies; the piece's own bounds if it is slid
 	grown  []pt // with half a joint round it
 }
 
@@ -37,7 +38,11 @@ func (r *rechecker) piece(f *readField, p readPiece) (*setPiece, bool) {
 		r.complain("%s: on the face it is not what it is in the tile, turned and moved", p.ID)
 		return s, false
 	}
-	s.tile, s.grown = s.to.ring(s.blank), s.to.ring(grow(s.blank, f.Joint.mm()/2))
+	s.tile = s.to.ring(s.blank)
+	if s.slid {
+		s.tile = s.to.ring(s.inTile.box())
+	}
+	s.grown = grow(s.tile, f.Joint.mm()/2)
 	r.sides(s)
 	return s, true
 }
@@ -97,7 +102,8 @@ func (s *setPiece) fits() bool {
 		}
 		for j, p := range ring {
 			in, on := s.InTile[i][j].Edge, s.OnFace[i][j].Edge
-			uncut := in < 0 && on > 0 // the face ends along a factory side
+			uncut := in < 0 && on > 0 // the face ends along a factory side, or the piece was slid to have one there
+			s.slid = s.slid || uncut
 			if dist(s.to.point(p), s.onFace[i][j]) > 2*grid || in != on && !uncut {
 				return false
 			}
@@ -151,7 +157,11 @@ func onSide(blank []pt, label int, p, q pt) bool {
 		return false
 	}
 	a, b := blank[i], blank[(i+1)%len(blank)]
-	return toSegment(p, a, b) <= grid && toSegment(q, a, b) <= grid
+	off := grid / 10
+	if len(blank) == 6 {
+		off = 2 * grid // its corners are rounded
+	}
+	return toSegment(p, a, b) <= off && toSegment(q, a, b) <= off
 }
 
 // holes: each hole's center, measured from the factory sides that are named, lies in the piece, is where the face has it, and its rim

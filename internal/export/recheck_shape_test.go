@@ -138,6 +138,12 @@ func (s shape) bounds() (lo, hi pt) {
 	return lo, hi
 }
 
+// box is the outline of the bounds.
+func (s shape) box() []pt {
+	lo, hi := s.bounds()
+	return []pt{lo, {hi.x, lo.y}, hi, {lo.x, hi.y}}
+}
+
 // near reports whether the bounds of two outlines come within d of each other.
 func (s shape) near(t shape, d float64) bool {
 	if len(s) == 0 || len(t) == 0 {

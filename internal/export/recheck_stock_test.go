@@ -123,7 +123,7 @@ func (r *rechecker) place(g readGood, c readSource, p *setPiece) placed {
 	if !hexagon {
 		r.keeps(p, turned, size)
 	}
-	out := placed{id: p.ID, ring: turned[0], box: []pt{lo, {hi.x, lo.y}, hi, {lo.x, hi.y}}}
+	out := placed{id: p.ID, ring: turned[0], box: turned.box()}
 	if len(turned) > 1 || !convex(turned[0]) {
 		out.ring = out.box
 	}
