@@ -61,6 +61,9 @@ func (op Op) value() (_ *Node, why string) {
 		}
 		return nil, ""
 	}
+	if op.Value == "~" {
+		return &Node{}, ""
+	}
 	n, found := Parse([]byte("x: " + op.Value))
 	v := n.Get("x")
 	if len(found) > 0 || v == nil || len(n.Entries) != 1 || v.Kind == Empty && strings.TrimSpace(op.Value) != "" {
@@ -125,7 +128,7 @@ func rewrite(src []byte, tree, want *Node, op Op, found *diag.List) ([]byte, boo
 		if old == nil || anew == nil {
 			continue
 		}
-		if out, ok := splice(src, tree, want, Op{Set, path, Flow(anew)}, anew); ok {
+		if out, ok := splice(src, tree, want, Op{Do: Set, Path: path, Value: Flow(anew)}, anew); ok {
 			found.Add(diag.Note, "edit-rewrote", near(tree, path), "{0} was written anew on one line; comments inside it are gone", "", diag.T(strings.Join(path, " > ")))
 			return out, true
 		}

@@ -1,6 +1,9 @@
 package text
 
-import "slices"
+import (
+	"fmt"
+	"slices"
+)
 
 // Verb is what an operation does.
 type Verb uint8
@@ -12,13 +15,30 @@ const (
 	Rename             // give the key this name; its value and its place stay
 )
 
-func (v Verb) String() string { return [...]string{"set", "add", "remove", "rename"}[v] }
+var verbs = [...]string{"set", "add", "remove", "rename"}
+
+func (v Verb) String() string { return verbs[v] }
+
+// MarshalText writes the verb as a word, so that kept operations can be read by a person and by later versions.
+func (v Verb) MarshalText() ([]byte, error) { return []byte(v.String()), nil }
+
+// UnmarshalText reads the word.
+func (v *Verb) UnmarshalText(b []byte) error {
+	i := slices.Index(verbs[:], string(b))
+	if i < 0 {
+		return fmt.Errorf("there is no operation %q", b)
+	}
+	*v = Verb(i)
+	return nil
+}
 
 // Op is one change to a document. A path is keys only: an ordered list is one value and is set as a whole.
 type Op struct {
-	Do    Verb
-	Path  []string
-	Value string // of set and add: what would stand behind the colon, on one line; of rename: the new name
+	Do     Verb     `json:"do"`
+	Path   []string `json:"path"`
+	Value  string   `json:"value,omitempty"`  // of set and add: what would stand behind the colon, on one line; of rename: the new name
+	Before string   `json:"before,omitempty"` // of a key that comes into being: the key that it goes in front of; empty or gone: it is the last
+	As     string   `json:"as,omitempty"`     // of set and add: the same value as it stood in a text, with its lines and comments; used where it fits
 }
 
 // on applies an operation to a tree and returns the new tree; the old one stays as it is. Why says why it can not be.
@@ -29,7 +49,7 @@ func (op Op) on(n *Node, path []string, value *Node) (_ *Node, why string) {
 	if n.Kind != Map {
 		return nil, "there are no keys here"
 	}
-	i := slices.IndexFunc(n.Entries, func(e Entry) bool { return e.Key == path[0] })
+	i := n.index(path[0])
 	out := *n
 	out.Entries = slices.Clone(n.Entries)
 	if len(path) > 1 {
@@ -49,9 +69,22 @@ func (op Op) on(n *Node, path []string, value *Node) (_ *Node, why string) {
 	case i >= 0:
 		out.Entries[i].Value = value
 	default:
-		out.Entries = append(out.Entries, Entry{Key: path[0], Value: value})
+		out.Entries = slices.Insert(out.Entries, n.place(op.Before), Entry{Key: path[0], Value: value})
 	}
 	return &out, ""
+}
+
+// index finds a key among the entries, or -1.
+func (n *Node) index(key string) int {
+	return slices.IndexFunc(n.Entries, func(e Entry) bool { return e.Key == key })
+}
+
+// place gives where a new entry goes: in front of a key, or behind all.
+func (n *Node) place(before string) int {
+	if i := n.index(before); i >= 0 {
+		return i
+	}
+	return len(n.Entries)
 }
 
 // below goes one key further down.
