@@ -1,0 +1,182 @@
+package export_test
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"math/big"
+	"strconv"
+	"strings"
+	"testing"
+
+	"dryfit/internal/demo"
+	"dryfit/internal/export"
+)
+
+// A mutation changes one thing of a plan.json. The path walks down it: a key, an index, or [key] and [key=value] for the first
+// entry of a list that has the key with something in it.
+type mutation struct{ path, change, want string }
+
+var mutations = []mutation{
+	{"survey area", "+1", "survey: area"},
+	{"survey corners 1 stud x", "+0.5", "is off its corners"},
+	{"survey readings [use=used] correction", "+0.01", "is off its corners"},
+	{"survey readings [use=used] reduced", "-1", "is off its corners"},
+	{"faces [kind=wall] cut 0 0 x", "+0.25", "off its gap"},
+	{"faces [kind=wall] edges 0 gap", "+0.25", "off its gap"},
+	{"faces [kind=wall] edges 1 label", "=9", "not among its edges"},
+	{"tiling [ledger] ledger y", "+1", "ledger"},
+	{"tiling [ledger] ledger cutHigh", "+1", "ledger"},
+	{"tiling [ledger] ledger aboveFloor", "-1", "ledger"},
+	{"tiling 0 movementJoints 0 where", `="nowhere"`, "movement joint"},
+	{"tiling 0 setting 3", `="9-99"`, "order of setting"},
+	{"tiling 0 setting 0", "drop", "order of setting"},
+	{"tiling 0 setting 0", "twice", "order of setting"},
+	{"tiling 0 fields 0 pieces 2 address", `="2-2"`, "its id is not made"},
+	{"tiling 0 fields 0 joint", "+1", "the joint is"},
+	{"tiling 0 fields 0 angle", "+1", "turned and moved"},
+	{"tiling 0 fields 0 sizes 0 length", "+2", "tile's"},
+	{"tiling 0 fields 0 region 0 0 x", "-400", "outside of the face"},
+	{"tiling 0 fields 0 region 0 0 x", "+40", "outside of its field"},
+	{"tiling 0 fields 0 layouts 0 whole", "+1", "whole and"},
+	{"tiling 0 fields 0 layouts 0 tilesLeast", "+99", "at least"},
+	{"tiling 0 fields 0 pieces 4", "drop", "nothing covers"},
+	{"tiling 0 fields 0 pieces 4", "twice", "two pieces are"},
+	{"tiling 0 fields 0 pieces [cut] area", "+0.00000000390625", "outline's area"},
+	{"tiling 0 fields 0 pieces [cut] inTile 0 0 x", "+0.5", "outline's area"},
+	{"tiling 0 fields 0 pieces [cut] onFace 0 0 x", "-0.5", "turned and moved"},
+	{"tiling 0 fields 0 pieces [cut] turn", "=2", "turned and moved"},
+	{"tiling 0 fields 0 pieces [cut] whole", "=true", "said to be whole"},
+	{"tiling 0 fields 0 pieces [whole] whole", "=false", "comes from 0 tiles"},
+	{"tiling 0 fields 0 pieces [whole] inTile 0 0 x", "+1", "outline's area"},
+	{"tiling 0 fields 0 pieces [whole] sides 0 kept", "=false", "need not be kept"},
+	{"tiling 0 fields 0 pieces [cut] sides 0", "drop", "kinds of sides"},
+	{"tiling 0 fields 0 pieces [cut] cut steps 0 sawFrom", "+3.175", "above"},
+	{"tiling 0 fields 0 pieces [cut] cut steps 0 sawFrom", "-3.175", "more than a mark below"},
+	{"tiling 0 fields 0 pieces [cut] cut steps 0 sawFrom", "-0.5", "no mark of the tape"},
+	{"tiling 0 fields 0 pieces [cut] cut steps 0 leaves", "+1", "before rounding"},
+	{"tiling 0 fields 0 pieces [cut] cut steps 0 keep", `="top"`, "its steps make a piece"},
+	{"tiling 0 fields 0 pieces [holes] holes 0 fromX", "+1", "not where the face has it"},
+	{"tiling 0 fields 0 pieces [holes] holes 0 toEdge", "+1", "from the edge"},
+	{"tiling 0 fields 0 pieces [holes] holes 0 bit", "=1", "the bit is less"},
+	{"tiling 0 fields 0 pieces [holes] holes 0", "drop", "it is not drilled"},
+	{"tiling 0 fields 0 pieces [holes] holes 0 fromY", "+500", "not in the piece"},
+	{"goods 0 whole", "+1", "whole tiles"},
+	{"goods 0 buy", "-1", "parts of what to buy"},
+	{"goods 0 boxes", "-1", "boxes of"},
+	{"goods 0 leftover", "+1", "boxes of"},
+	{"goods 0 least", "+50", "at least"},
+	{"goods 0 cutFrom", "-1", "tile"},
+	{"goods 0 blank kerf", "+200", "the kerf is"},
+	{"goods 0 sources 0", "drop", "comes from 0 tiles"},
+	{"goods 0 sources 0", "twice", "comes from 2 tiles"},
+	{"goods 0 sources 0 at x", "+1000", "lies outside of tile"},
+	{"goods 0 sources 0 turn", "=1", "turns are not allowed"},
+	{"goods 0 sources 0 piece", `="BW 0-0"`, "which is no piece"},
+	{"goods 0 sources 1 tile", "=99", "tile 99"},
+}
+
+// Each mutation of the demo's plan is found, for the reason that it should be.
+func TestRecheckFindsMutations(t *testing.T) {
+	r := demo.Rooms()[0]
+	text := export.JSON(planned(t, r.File, r.Text))
+	if wrong := recheck(text); len(wrong) > 0 {
+		t.Fatalf("before any change:\n%s", summary(wrong))
+	}
+	for _, m := range mutations {
+		changed, err := m.apply(text)
+		if err != nil {
+			t.Errorf("%s %s: %v", m.path, m.change, err)
+			continue
+		}
+		if wrong := strings.Join(recheck(changed), "\n"); !strings.Contains(wrong, m.want) {
+			t.Errorf("%s %s: want %q, got %q", m.path, m.change, m.want, wrong)
+		}
+	}
+}
+
+// apply returns the text with the change made.
+func (m mutation) apply(text []byte) ([]byte, error) {
+	d := json.NewDecoder(bytes.NewReader(text))
+	d.UseNumber()
+	var tree any
+	if err := d.Decode(&tree); err != nil {
+		return nil, err
+	}
+	steps := strings.Split(m.path, " ")
+	tree, err := m.walk(tree, steps)
+	if err != nil {
+		return nil, err
+	}
+	return json.Marshal(tree)
+}
+
+func (m mutation) walk(v any, steps []string) (any, error) {
+	if len(steps) == 0 {
+		return m.value(v)
+	}
+	switch v := v.(type) {
+	case map[string]any:
+		inner, ok := v[steps[0]]
+		if !ok {
+			return nil, fmt.Errorf("no key %s", steps[0])
+		}
+		var err error
+		v[steps[0]], err = m.walk(inner, steps[1:])
+		return v, err
+	case []any:
+		return m.inList(v, steps)
+	}
+	return nil, fmt.Errorf("%s: neither object nor list", steps[0])
+}
+
+func (m mutation) inList(v []any, steps []string) (any, error) {
+	i := indexOf(v, steps[0])
+	switch {
+	case i < 0 || i >= len(v):
+		return nil, fmt.Errorf("no entry %s", steps[0])
+	case len(steps) == 1 && m.change == "drop":
+		return append(v[:i:i], v[i+1:]...), nil
+	case len(steps) == 1 && m.change == "twice":
+		return append(v, v[i]), nil
+	}
+	var err error
+	v[i], err = m.walk(v[i], steps[1:])
+	return v, err
+}
+
+// indexOf finds the entry that a step of a path means; -1 if there is none.
+func indexOf(list []any, step string) int {
+	want, ok := strings.CutPrefix(strings.TrimSuffix(step, "]"), "[")
+	if !ok {
+		i, err := strconv.Atoi(step)
+		if err != nil {
+			return -1
+		}
+		return i
+	}
+	key, value, exact := strings.Cut(want, "=")
+	for i, e := range list {
+		o, _ := e.(map[string]any)
+		text := fmt.Sprint(o[key])
+		if exact && text == value || !exact && o[key] != nil && text != "false" && text != "[]" {
+			return i
+		}
+	}
+	return -1
+}
+
+// value is a plain value, changed: another, or a number with something added.
+func (m mutation) value(v any) (any, error) {
+	if other, ok := strings.CutPrefix(m.change, "="); ok {
+		return json.RawMessage(other), nil
+	}
+	n, isNumber := v.(json.Number)
+	by, ok := new(big.Rat).SetString(m.change)
+	if !isNumber || !ok {
+		return nil, fmt.Errorf("%v can not take %s", v, m.change)
+	}
+	was, _ := new(big.Rat).SetString(n.String())
+	text := was.Add(was, by).FloatString(14)
+	return json.RawMessage(strings.TrimSuffix(strings.TrimRight(text, "0"), ".")), nil
+}
