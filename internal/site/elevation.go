@@ -41,7 +41,7 @@ func (s *solver) elevation(i int) (e elevation, ok bool) {
 	plateL, plateR := s.ends(i, document.Plate)
 	topL, topR := s.ends(i, document.Ceiling)
 	a := newAxis(plateL, plateR)
-	lv, rv := s.levels[w.left], s.levels[w.right]
+	lv, rv := s.endLevels(w)
 	e.downLeft, e.downRight, e.upLeft, e.upRight = lv.down, rv.down, lv.up, rv.up
 	e.leanLeft, e.tallLeft = a.x(topL), lv.down+lv.up
 	e.leanRight, e.tallRight = a.x(topR)-a.length, rv.down+rv.up

@@ -14,6 +14,44 @@ type level struct {
 
 func (l level) known() bool { return l.hasDown && l.hasUp && l.down+l.up > 0 }
 
+// endLevels are the heights at a wall's ends: read at the corners, else the nearest station along the wall, else level with the other end.
+func (s *solver) endLevels(w wall) (left, right level) {
+	left, right = s.levels[w.left], s.levels[w.right]
+	floor, ceiling := w.doc.FloorLine, w.doc.CeilingLine
+	left = left.or(first(floor), first(ceiling))
+	right = right.or(last(floor), last(ceiling))
+	l, r := left, right
+	return left.or(r.downEnd(), r.upEnd()), right.or(l.downEnd(), l.upEnd())
+}
+
+// or takes what is not read from the ends given. It counts as read from then on.
+func (l level) or(down, up end) level {
+	if !l.hasDown {
+		l.down, l.hasDown = down.v, down.read
+	}
+	if !l.hasUp {
+		l.up, l.hasUp = up.v, up.read
+	}
+	return l
+}
+
+func (l level) downEnd() end { return end{l.down, l.hasDown} }
+func (l level) upEnd() end   { return end{l.up, l.hasUp} }
+
+func first(list []document.Station) end {
+	if len(list) == 0 {
+		return end{}
+	}
+	return end{list[0].Value, true}
+}
+
+func last(list []document.Station) end {
+	if len(list) == 0 {
+		return end{}
+	}
+	return end{list[len(list)-1].Value, true}
+}
+
 // readLevels collects the readings from the level line. Where one is missing, a wall's height at that corner gives it.
 func (s *solver) readLevels() {
 	for c, name := range s.doc.Survey.Corners {

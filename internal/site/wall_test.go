@@ -199,3 +199,26 @@ func TestPlaceFromALeaningCorner(t *testing.T) {
 	wantNear(t, "window", f.Openings[0].Rect.Min.X, "12-1/16")
 	wantNear(t, "supply", f.Holes[0].Center.X, "11-13/16")
 }
+
+// Nothing is read at B: the wall is taken level to there, and the neighbor's lean is over the height at A.
+func TestLeanWhereNoLevelIsRead(t *testing.T) {
+	r := rectangle60(t, exact60)
+	r.Walls[1].Lean = r.at("B 1/4, C 1/4")
+	r.level("A 40, C 40, D 40", "A 56, C 56, D 56")
+	bottom, top := side(r.solve().face("back"), labelRight)
+	wantNear(t, "side at the floor", bottom.X, "59")
+	wantNear(t, "side at the ceiling", top.X, "58-3/4")
+}
+
+// The ceiling is read along the wall only, 58 in over the level line: leans are over 40 + 58 in. The side has come 1/2 in over; at the level line 40/98 of it.
+func TestLeanUnderACeilingReadAlong(t *testing.T) {
+	r := rectangle60(t, exact60)
+	r.Walls[1].Lean = r.at("B 1/2, C 1/2")
+	r.level("A 40, B 40, C 40, D 40", "C 56, D 56")
+	r.Walls[0].CeilingLine = r.stations("10 58, 50 58")
+	f := r.solve().face("back")
+	bottom, top := side(f, labelRight)
+	wantNear(t, "side at the floor", bottom.X, "59")
+	wantNear(t, "side at the ceiling", top.X, "58-1/2")
+	wantLength(t, "ceiling", top.Y, "58")
+}
