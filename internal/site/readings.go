@@ -149,7 +149,7 @@ func older(t, than taped) bool { return t.On.Known && than.On.Known && t.On.V < 
 func (s *solver) noteSurfaces(list []taped) {
 	for _, t := range list {
 		if !t.Touches.Known && !s.doc.Survey.Touches.Known {
-			s.assume(s.doc.Survey.At, rule.Practice.String(), "tape readings are to the studs")
+			s.assume(s.doc.Survey.At, rule.Practice.String(), "tape readings, and places along walls, are to the studs")
 		}
 	}
 	for _, w := range s.walls {

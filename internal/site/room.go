@@ -10,7 +10,12 @@
 // toward the wall, as on a drawing with that wall at the top. A wall's face frame has x = 0 at the left corner of
 // its board (the surface that is tiled) at the level line, x to the right, and y = 0 at the level line, y up. A
 // reveal's frame has x along the opening's edge and y from the room (0 = rim) into the wall; a niche's back has
-// the wall's own x and y. The floor face's frame is the plan frame.
+// the wall's own x and y; a jamb's x runs up from the sill. The floor face's frame is the plan frame.
+//
+// Order. Walls are placed on the outline; levels, order of setting and build-ups are read; the survey is solved; then faces are built from
+// it. A reading is reduced to the studs at the plate by the shape known so far, and the two are settled together. Each wall's line moves once
+// by its own build-up and lean, and neighbors end where their lines meet; below a turn of 10 degrees they end side by side in a jog. What
+// is set first runs through at a corner. A place along a wall counts from its corner as the tape touched it, at the height of the thing.
 package site
 
 import (
