@@ -1,4 +1,143 @@
-// Package store keeps rooms on disk: every revision of every room document, ticks and photos, in one SQLite file.
+// Package store keeps rooms on disk: every revision of every room document, the ticks made at the wall and the photos
+// taken before it was closed up, all in one SQLite file of a data folder.
+//
+// It takes bytes that its caller has already read and judged, and gives them back unchanged. It knows nothing of what a
+// document says: names, faces, addresses and operations are the caller's words.
+//
+// Rules:
+//   - Nothing acknowledged is lost. A call that returns without an error has reached the disk.
+//   - Nothing is stored over. A change is a new revision; a change made on an old revision is a [Conflict], which the
+//     caller merges; an undo is a new revision that says which one it undoes.
+//   - A request that comes twice with the same [Delivery] changes nothing the second time and gets the first answer.
+//   - One program at a time has a data folder. A second is refused, and a killed one leaves no trace that must be cleared.
+//   - No clock and no random source: times are the caller's, in UTC and kept to the millisecond.
+//   - An error has a [Kind], to be tested with errors.Is(err, store.Full), and says in plain words what to do.
 package store
 
-import _ "modernc.org/sqlite" // the driver "sqlite", without cgo
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	_ "modernc.org/sqlite" // the driver "sqlite", without cgo
+)
+
+// The files of a data folder.
+const (
+	dataFile      = "rooms.db"
+	newFile       = "making.db"    // a database until it is whole; then it is renamed
+	restoringFile = "restoring.db" // a whole backup on its way to become rooms.db
+)
+
+// Store is an open data folder. It is safe for use by many goroutines.
+type Store struct {
+	dir    string
+	limits Limits
+	// SQLite has one writer at a time. A single connection makes writers wait their turn here, in order and under
+	// their context, and not by polling a lock.
+	writer *sql.DB
+	reader *sql.DB
+	lock   *folderLock
+	feed   *feed
+}
+
+// readers is how many reads go on at once; more only wait for a processor.
+const readers = 4
+
+// Open opens the data folder dir and makes it where it is missing. Errors: InUse, Newer, Foreign, Damaged, ReadOnly, Full.
+func Open(ctx context.Context, dir string, limits Limits) (*Store, error) {
+	const doing = "open the data folder"
+	dir, err := filepath.Abs(dir)
+	if err != nil {
+		return nil, fault(doing, err)
+	}
+	if err := os.MkdirAll(dir, 0o700); err != nil {
+		return nil, fault(doing+" "+dir, err)
+	}
+	lock, err := lockFolder(ctx, dir)
+	if err != nil {
+		return nil, fault(doing+" "+dir, err)
+	}
+	s := &Store{dir: dir, limits: limits.filled(), lock: lock, feed: newFeed()}
+	if err := s.connect(ctx); err != nil {
+		return nil, fault(doing+" "+dir, errors.Join(err, s.Close()))
+	}
+	return s, nil
+}
+
+// connect opens the database of a locked folder, made or brought up to this program's version first.
+func (s *Store) connect(ctx context.Context) error {
+	path := filepath.Join(s.dir, dataFile)
+	if err := ready(ctx, s.dir, path); err != nil {
+		return err
+	}
+	s.writer = open(path, forWriting)
+	s.writer.SetMaxOpenConns(1)
+	if err := migrate(ctx, s.writer, migrations()); err != nil {
+		return err
+	}
+	s.reader = open(path, forReading)
+	s.reader.SetMaxOpenConns(readers)
+	s.reader.SetMaxIdleConns(readers)
+	return s.reader.PingContext(ctx)
+}
+
+// ready sees that rooms.db is there and is not the husk of one. An empty file is a valid database to SQLite and a lost
+// one to a person, so a new one gets its name only when it is whole.
+func ready(ctx context.Context, dir, path string) error {
+	info, err := os.Stat(path)
+	switch {
+	case err == nil && info.Size() == 0:
+		return &Error{Kind: Damaged, Doing: "read " + dataFile, Cause: errors.New("the file is empty")}
+	case err == nil || !errors.Is(err, fs.ErrNotExist):
+		return err
+	}
+	if _, err := os.Stat(path + "-wal"); err == nil {
+		return &Error{Kind: Damaged, Doing: "read " + dataFile, Cause: errors.New("it is missing, and its " + dataFile + "-wal is there")}
+	}
+	if _, err := os.Stat(filepath.Join(dir, restoringFile)); err == nil {
+		return moveInto(filepath.Join(dir, restoringFile), path) // a restore that was cut off after its copy was whole
+	}
+	return makeNew(ctx, filepath.Join(dir, newFile), path)
+}
+
+// makeNew makes an empty database under another name and renames it.
+func makeNew(ctx context.Context, making, path string) error {
+	if err := removeDatabase(making); err != nil {
+		return err
+	}
+	db := open(making, forWriting)
+	db.SetMaxOpenConns(1)
+	if err := errors.Join(migrate(ctx, db, migrations()), db.Close()); err != nil {
+		return err
+	}
+	return moveInto(making, path)
+}
+
+// Close waits for running calls, folds the write-ahead log into the database and lets go of the folder.
+func (s *Store) Close() error {
+	s.feed.close()
+	var errs []error
+	for _, db := range []*sql.DB{s.reader, s.writer} { // the writer last: it folds the log
+		if db != nil {
+			errs = append(errs, db.Close())
+		}
+	}
+	return errors.Join(append(errs, s.lock.release())...)
+}
+
+// change runs fn in one transaction: all of it reaches the disk, or none.
+func (s *Store) change(ctx context.Context, doing string, fn func(*sql.Tx) error) error {
+	tx, err := s.writer.BeginTx(ctx, nil)
+	if err != nil {
+		return fault(doing, err)
+	}
+	defer tx.Rollback() // after a commit this does nothing
+	if err := fn(tx); err != nil {
+		return fault(doing, err)
+	}
+	return fault(doing, tx.Commit())
+}

@@ -1,0 +1,3 @@
+package store
+
+func becomeNobody() { panic("Windows has no such user") }
