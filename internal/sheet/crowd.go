@@ -50,6 +50,9 @@ func (c *crowd) label(l parts.Label, at ...draw.XY) ([]draw.Item, bool) {
 func (c *crowd) leader(tip draw.XY, lines []string, cost func(draw.Box) draw.Um) ([]draw.Item, bool) {
 	best, least := parts.Leader{}, draw.Um(-1)
 	for _, knee := range around(tip) {
+		if least >= 0 && dist(knee, tip) >= least {
+			break // all that follow are farther
+		}
 		l := parts.Leader{Tip: tip, Knee: knee, Lines: lines}
 		if b := l.Box(); c.free(b.Inset(-300)) {
 			far := abs(knee.X-tip.X) + abs(knee.Y-tip.Y) + cost(b)

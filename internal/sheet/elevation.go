@@ -174,7 +174,7 @@ func (d *facade) overTile(b draw.Box) draw.Um {
 func (d *facade) buried() []draw.Item {
 	var out []draw.Item
 	for _, u := range d.site.Buried {
-		p := draw.Rect(d.box(u.Rect), draw.Pen{Width: draw.Normal, Color: draw.Vermilion, Dash: draw.Dotted}, draw.Fill{})
+		p := draw.Rect(d.box(u.Rect), buriedPen, draw.Fill{})
 		p.Class, p.Title = "buried", u.Kind+": "+u.Name
 		out = append(out, p)
 	}
@@ -198,6 +198,7 @@ var (
 	levelPen  = draw.Line(draw.Normal).As(draw.Chain)
 	centerPen = draw.Line(draw.Narrow).As(draw.Chain)
 	floorPen  = draw.Line(draw.Normal).As(draw.Dashed)
+	buriedPen = draw.Pen{Width: draw.Wide, Color: draw.Vermilion, Dash: draw.Dotted}
 	ledgerPen = draw.Line(draw.Normal).As(draw.ChainTwo)
 )
 

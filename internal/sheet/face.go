@@ -26,7 +26,9 @@ func (b *book) face(f tiling.Face) {
 	w := &wall{book: b, face: f, site: s, name: capital(f.Name)}
 	flow := w.elevation()
 	if s.Kind == site.RevealFace { // a few tiles: all of it on one sheet, or as few as it takes
-		w.rods(flow)
+		if w.hasRods() {
+			w.rods(flow)
+		}
 		w.setting(flow)
 		w.saw(flow)
 		return

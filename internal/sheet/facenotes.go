@@ -23,6 +23,8 @@ func (w *wall) drill(hole string, given unit.Length) unit.Length {
 func (w *wall) faceNotes(f *flow, d *facade) {
 	f.key(w.legend())
 	f.notes("", w.howToRead(d)...)
+	f.notes("Stops work here", w.found(diag.Stop)...)
+	f.notes("To look at here", w.found(diag.Look)...)
 	for _, z := range w.face.Fields {
 		f.notes(capital(z.Name), w.fieldNotes(z)...)
 	}
@@ -36,7 +38,7 @@ func (w *wall) faceNotes(f *flow, d *facade) {
 		f.table(report.Layouts(w.p, w.site, z), 0)
 	}
 	f.notes("Assumed here", w.assumed()...)
-	f.notes("Not checked here", w.unchecked()...)
+	f.notes("Not checked here", w.found(diag.Unchecked)...)
 }
 
 func (w *wall) howToRead(d *facade) []string {
@@ -168,7 +170,7 @@ func (w *wall) legend() []parts.Entry {
 	line(w.site.Kind == site.WallFace && w.p.Room.FinishedKnown, floorPen, "finished floor")
 	line(w.face.Ledger != nil, ledgerPen, "ledger, first course")
 	line(len(w.site.Lines) > 0, centerPen, "center line")
-	line(len(w.site.Buried) > 0, draw.Pen{Width: draw.Normal, Color: draw.Vermilion, Dash: draw.Dotted}, "in the wall (W)")
+	line(len(w.site.Buried) > 0, buriedPen, "in the wall (W)")
 	return out
 }
 
@@ -206,18 +208,24 @@ func (w *wall) assumed() []string {
 	var out []string
 	for _, a := range w.p.Assumed {
 		if w.about(a.At.Path) {
-			out = append(out, a.Say(w.p.Style)+" ("+a.Source+").")
+			out = append(out, capital(a.Say(w.p.Style))+" ("+a.Source+").")
 		}
 	}
 	return out
 }
 
-func (w *wall) unchecked() []string {
+// found are the findings of a class that speak of this face, each with what would mend it.
+func (w *wall) found(c diag.Class) []string {
 	var out []string
 	for _, f := range w.p.Findings {
-		if f.Class == diag.Unchecked && w.about(f.At.Path) {
-			out = append(out, f.Say(w.p.Style)+".")
+		if f.Class != c || !w.about(f.At.Path) {
+			continue
 		}
+		words := capital(f.Say(w.p.Style)) + "."
+		if f.Mend != "" {
+			words += " Mend: " + f.SayMend(w.p.Style) + "."
+		}
+		out = append(out, words)
 	}
 	return out
 }

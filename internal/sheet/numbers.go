@@ -92,9 +92,12 @@ const inkClear draw.Um = 250
 // inside finds the place of a word within an outline, clear of its sides and of other words.
 func inside(c *crowd, rings [][]draw.XY, word string) (draw.Text, bool) {
 	l := parts.Label{Body: word, Class: "number"}
+	places := spots(draw.Path{Rings: rings}.Reach())
 	for _, l.Turn = range []int{0, 90} {
-		for _, l.At = range spots(draw.Path{Rings: rings}.Reach()) {
-			if box := typeset.BoxOf(l.Text()).Inset(-inkClear); within(rings, box) && c.free(box) {
+		l.At = draw.XY{}
+		ink := typeset.BoxOf(l.Text()).Inset(-inkClear)
+		for _, l.At = range places {
+			if box := (draw.Box{Lo: ink.Lo.Plus(l.At), Hi: ink.Hi.Plus(l.At)}); within(rings, box) && c.free(box) {
 				c.take(box)
 				return l.Text(), true
 			}
