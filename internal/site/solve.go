@@ -15,9 +15,11 @@ type solver struct {
 	out     Room
 	list    diag.List
 	assumed []diag.Assumption
-	raw     []geom.Point // the outline's corners at the studs, at the plate
-	levels  []level      // at each corner
-	walls   []wall       // walls[i] runs from corner i to the next
+	raw     []geom.Point       // the outline's corners at the studs, at the plate
+	points  []int              // of the network: all corners, and the floor points that are fixed
+	spots   map[int]geom.Point // where those floor points are
+	levels  []level            // at each corner
+	walls   []wall             // walls[i] runs from corner i to the next
 	floor   build
 	inner   map[string]build // of the inner faces of openings
 	rank    map[string]int   // order of setting of a face, from 1

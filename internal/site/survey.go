@@ -41,8 +41,15 @@ func (s *solver) survey() bool {
 	supersede(list)
 	s.setAside(list)
 	s.noteSurfaces(list)
+	s.points = make([]int, s.pointCount())
+	for p := range s.points {
+		s.points[p] = p
+	}
 	res, v := s.adjust(list)
-	s.record(list, res, v)
+	if s.loosePoints(list, v) {
+		res, v = s.adjust(list)
+	}
+	s.record(list, res)
 	if !s.judge(res, v) {
 		return false
 	}
@@ -55,7 +62,7 @@ func (s *solver) adjust(list []taped) (lsq.Result, lsq.Verdict) {
 	var v lsq.Verdict
 	for range reduceSteps {
 		res, v = lsq.Adjust(s.network(list))
-		if len(res.Points) < s.pointCount() || v.Outcome == lsq.TooFew {
+		if len(res.Points) < len(s.points) || v.Outcome == lsq.TooFew {
 			return res, v
 		}
 		before := s.raw
@@ -70,11 +77,11 @@ func (s *solver) adjust(list []taped) (lsq.Result, lsq.Verdict) {
 
 // network puts the readings that are used before the solver, in millimetres.
 func (s *solver) network(list []taped) lsq.Problem {
-	p := lsq.Problem{Count: s.pointCount(), Outline: lsq.Outline{Corners: len(s.doc.Survey.Corners), Sense: lsq.Clockwise}}
+	p := lsq.Problem{Count: len(s.points), Outline: lsq.Outline{Corners: len(s.doc.Survey.Corners), Sense: lsq.Clockwise}}
 	p.Outline.Turns = s.turns()
 	for _, t := range list {
 		if t.use == Used {
-			p.Observations = append(p.Observations, lsq.Observation{Kind: lsq.Distance, From: t.from, To: t.to,
+			p.Observations = append(p.Observations, lsq.Observation{Kind: lsq.Distance, From: slices.Index(s.points, t.from), To: slices.Index(s.points, t.to),
 				Value: (float64(t.Length) - t.off) / float64(unit.Millimetre), Sigma: s.accuracy().MM()})
 		}
 	}
@@ -104,16 +111,38 @@ func (s *solver) accuracy() unit.Length {
 	return usual
 }
 
+// loosePoints takes floor points that the readings do not fix out of the network, with their readings, where the corners are fixed without
+// them. A mark on the floor that nobody finished taping is no reason to stop.
+func (s *solver) loosePoints(list []taped, v lsq.Verdict) bool {
+	n := len(s.doc.Survey.Corners)
+	if v.Outcome != lsq.TooFew || len(v.Movable) == 0 || s.points[slices.Min(v.Movable)] < n {
+		return false
+	}
+	for _, m := range v.Movable {
+		name := s.doc.Survey.Points[m-n]
+		s.list.Add(diag.Look, "point-loose", name.At, "where {0} is on the floor is not fixed: its readings are left out", "tape it to two corners more", diag.T(name.Text))
+		for i := range list {
+			if t := &list[i]; t.use == Used && (t.from == m || t.to == m) {
+				t.use, t.by = Unused, "too few readings to "+name.Text
+			}
+		}
+	}
+	s.points = slices.DeleteFunc(s.points, func(p int) bool { return slices.Contains(v.Movable, p) })
+	return true
+}
+
 // place rounds the adjusted points to the grid: the one rounding of the survey.
 func (s *solver) place(points []lsq.Point) {
 	n := len(s.doc.Survey.Corners)
-	s.raw, s.out.Survey.Points = nil, nil
+	s.raw, s.spots = nil, map[int]geom.Point{}
+	s.out.Survey.Points = nil
 	for i, p := range points {
 		at := geom.Point{X: unit.FromMM(p.X), Y: unit.FromMM(p.Y)}
-		if i < n {
+		if k := s.points[i]; k < n {
 			s.raw = append(s.raw, at)
 		} else {
-			s.out.Survey.Points = append(s.out.Survey.Points, Spot{s.doc.Survey.Points[i-n].Text, at})
+			s.spots[k] = at
+			s.out.Survey.Points = append(s.out.Survey.Points, Spot{s.doc.Survey.Points[k-n].Text, at})
 		}
 	}
 }
@@ -122,6 +151,9 @@ func (s *solver) place(points []lsq.Point) {
 func (s *solver) reduce(list []taped) {
 	for i := range list {
 		t := &list[i]
+		if !slices.Contains(s.points, t.from) || !slices.Contains(s.points, t.to) {
+			continue // to a point that has no place
+		}
 		t.off = apart(s.spot(t.from, t.touches, t.where), s.spot(t.to, t.touches, t.where)) -
 			apart(s.spot(t.from, document.Stud, document.Plate), s.spot(t.to, document.Stud, document.Plate))
 	}
@@ -136,14 +168,14 @@ func apart(p, q geom.Point) float64 {
 
 // spot is where a tape touches a point: a corner on a surface at a height, or a mark on the floor.
 func (s *solver) spot(p int, to document.Surface, at document.Height) geom.Point {
-	if n := len(s.raw); p >= n {
-		return s.out.Survey.Points[p-n].P
+	if p >= len(s.raw) {
+		return s.spots[p]
 	}
 	return s.point(p, to, at)
 }
 
 // record writes down what became of each reading. Residuals of superseded readings are not the network's affair.
-func (s *solver) record(list []taped, res lsq.Result, v lsq.Verdict) {
+func (s *solver) record(list []taped, res lsq.Result) {
 	k := 0
 	for _, t := range list {
 		r := Reading{Name: t.From + "-" + t.To, At: t.At, Measured: t.Length, ToStud: t.toStud(), Use: t.use, By: t.by}

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/unit"
 )
@@ -267,4 +268,19 @@ func TestMirroredPoint(t *testing.T) {
 	r := newRoom(t, "A B C D", exact60+", P-A 40, P-C 70")
 	r.Survey.Points = []document.Name{{Text: "P"}}
 	r.withLevels().solve().wantSaid("outline-mirrors", "P on the other side")
+}
+
+// A floor point with one reading says nothing of itself and stops nobody; the other point stays.
+func TestLoosePoint(t *testing.T) {
+	r := newRoom(t, "A B C D", exact60+", P-A 40, Q-A 50, Q-B 50, Q-C 50")
+	r.Survey.Points = []document.Name{{Text: "P", At: diag.Place{Path: "survey > points > P"}}, {Text: "Q"}}
+	got := r.withWalls("board 1/2").solve()
+	got.wantSaid("point-loose", "where P is on the floor is not fixed")
+	if got.Survey.Verdict != Agree || len(got.Survey.Points) != 1 || got.Survey.Points[0].Name != "Q" {
+		t.Errorf("verdict %v, points %v", got.Survey.Verdict, got.Survey.Points)
+	}
+	if rd := got.Survey.Readings[6]; rd.Use != Unused || rd.By != "too few readings to P" {
+		t.Errorf("reading %+v", rd)
+	}
+	wantNear(t, "back", got.face("back").shape.width, "59")
 }

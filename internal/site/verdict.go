@@ -42,7 +42,9 @@ func (s *solver) tooFew(v lsq.Verdict) {
 		diag.N(v.Missing), diag.T(join(names)))
 }
 
-func (s *solver) pointName(p int) string {
+// pointName names a point of the network.
+func (s *solver) pointName(k int) string {
+	p := s.points[k]
 	if n := len(s.doc.Survey.Corners); p >= n {
 		return s.doc.Survey.Points[p-n].Text
 	}
