@@ -100,3 +100,42 @@ func TestQuarterTurnsAreExact(t *testing.T) {
 		}
 	})
 }
+
+// As it lies, a tile's left side is the one at the left, whichever way it is turned, and back again nothing has changed.
+func TestLying(t *testing.T) {
+	for _, line := range bondtest.All {
+		b := bondtest.Make(line)
+		for _, p := range b.Protos {
+			own := lay.Factory(p)
+			lies := lay.Lying(own, p)
+			if got := lies.Bounds(); got != (geom.Rect{Max: geom.Point{X: p.W, Y: p.H}}) {
+				t.Fatalf("%s: lies at %v", line, got)
+			}
+			if p.Ring == nil {
+				want := geom.RectRing(lies.Bounds(), lay.Left, lay.Bottom, lay.Right, lay.Top)
+				for _, v := range want {
+					if !slices.Contains(lies[0], v) {
+						t.Errorf("%s turned %d: %v lacks %v", line, p.Turn, lies, v)
+					}
+				}
+			}
+			if !slices.Equal(lay.Own(lay.Lying(lay.Factory(p), p), p)[0], own[0]) {
+				t.Errorf("%s turned %d does not come back", line, p.Turn)
+			}
+			if p.Ring == nil && lay.LyingPoint(geom.Point{}, p) != cornerOf(lies, lay.TurnSide(lay.Left, p.Turn), lay.TurnSide(lay.Bottom, p.Turn)) {
+				t.Errorf("%s turned %d: the own corner goes to %v", line, p.Turn, lay.LyingPoint(geom.Point{}, p))
+			}
+		}
+	}
+}
+
+// cornerOf returns the corner where one side ends and the next begins.
+func cornerOf(g geom.Region, side, next geom.Label) geom.Point {
+	r := g[0]
+	for i, v := range r {
+		if r[(i+len(r)-1)%len(r)].Edge == side && v.Edge == next {
+			return v.P
+		}
+	}
+	panic("no such corner")
+}

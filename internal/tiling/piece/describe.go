@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"dryfit/internal/geom"
+	"dryfit/internal/tiling/bond"
 	"dryfit/internal/tiling/lay"
 	"dryfit/internal/unit"
 )
@@ -17,16 +18,22 @@ func Describe(in Input) Piece {
 		OnFace: lay.OnPattern(in.Laid, in.Bond).Out(in.Frame), Area: in.Laid.Shape.Area(),
 	}
 	w := newWork(in)
-	out.InTile, out.Edges = w.Laid.Shape, w.edges()
+	out.InTile = in.Laid.Shape
+	if len(w.under) > 0 {
+		out.InTile = lay.Own(w.Laid.Shape, w.proto)
+	}
+	out.Edges = w.edges(out.InTile)
 	out.Cut = w.cut()
 	out.Holes = w.holes()
 	return out
 }
 
-// work is a piece on the bench: its size as a tile and its cut edges.
+// work is a piece on the bench, as it lies in the pattern: what a person calls left is at the left of the tile in place, and
+// not of a tile that lies on its own.
 type work struct {
 	Input
-	l, w  unit.Length // of the whole tile
+	proto bond.Proto
+	l, w  unit.Length // of the whole tile as it lies
 	hex   bool
 	shape geom.Region // as it is really cut: without trifles
 	lines []line
@@ -36,9 +43,11 @@ type work struct {
 
 func newWork(in Input) *work {
 	p := in.Bond.Protos[in.Laid.Proto]
-	w := &work{Input: in, l: p.W, w: p.H, hex: p.Ring != nil}
-	if p.Turn&1 == 1 {
-		w.l, w.w = p.H, p.W
+	w := &work{Input: in, proto: p, l: p.W, w: p.H, hex: p.Ring != nil}
+	w.Laid.Shape = lay.Lying(in.Laid.Shape, p)
+	w.Laid.Holes = slices.Clone(in.Laid.Holes)
+	for i, h := range w.Laid.Holes {
+		w.Laid.Holes[i].Center = lay.LyingPoint(h.Center, p)
 	}
 	w.read()
 	w.slide()
@@ -61,23 +70,27 @@ func (w *work) read() {
 	}
 }
 
-// factory names the sides of a tile in its own frame, by -label.
+// factory names the sides of a tile as it lies, by -label.
 var factory = [7]string{"", "left", "bottom", "right", "top"}
 
-// hexagonal names the sides of a hexagon that stands on a corner.
-var hexagonal = [7]string{"", "lower right", "right", "upper right", "upper left", "left", "lower left"}
-
-func (w *work) side(l geom.Label) string {
-	if w.hex {
-		return hexagonal[-l]
-	}
-	return factory[-l]
+// hexagonal names the sides of a hexagon, by -label: standing on a corner, and turned to stand on a side.
+var hexagonal = [2][7]string{
+	{"", "lower right", "right", "upper right", "upper left", "left", "lower left"},
+	{"", "upper right", "top", "upper left", "lower left", "bottom", "lower right"},
 }
 
-// edges lists every label of the outline: factory sides first, then cuts.
-func (w *work) edges() []PieceEdge {
+// side names a factory side of the tile's own frame.
+func (w *work) side(own geom.Label) string {
+	if w.hex {
+		return hexagonal[w.proto.Turn&1][-own]
+	}
+	return factory[-lay.TurnSide(own, w.proto.Turn)]
+}
+
+// edges lists every label of the outline in the tile's own frame: factory sides first, then cuts.
+func (w *work) edges(own geom.Region) []PieceEdge {
 	var out []PieceEdge
-	for _, l := range labels(w.Laid.Shape) {
+	for _, l := range labels(own) {
 		e := PieceEdge{Label: l, Name: "cut: " + w.edge(l).Name}
 		if l < 0 {
 			e.Name, e.Keep = "factory "+w.side(l), !w.free(l)

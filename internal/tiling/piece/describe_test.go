@@ -122,10 +122,18 @@ func TestKindsOfCut(t *testing.T) {
 		if got := say(p.Cut); got != c.want {
 			t.Errorf("%s:\n got %s\nwant %s", c.name, got, c.want)
 		}
+		upright := find(t, describe(c.face, "stack, 200x300, 0 upright", c.origin), c.piece) // the same in place, turned in the tile
+		if got := say(upright.Cut); got != c.want || upright.Turn != 1 {
+			t.Errorf("%s, upright:\n got %s\nwant %s", c.name, got, c.want)
+		}
+		lies := lay.Lying(upright.InTile, bondtest.Make("stack, 200x300, 0 upright").Protos[0])
+		if lies.Bounds() != p.InTile.Bounds() || upright.Area != p.Area {
+			t.Errorf("%s: the upright piece lies in its tile as %v, want %v", c.name, lies, p.InTile)
+		}
 		if p.Cut.Kind != piece.NoCut && p.Cut.Visible == 0 {
 			t.Errorf("%s: nothing of it is seen", c.name)
 		}
-		if b := (bench{p, 300 * 16000, 200 * 16000}); b.told() {
+		if b := (bench{p, p.InTile, 300 * 16000, 200 * 16000}); b.told() {
 			b.check(t)
 		}
 	}

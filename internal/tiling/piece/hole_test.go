@@ -26,17 +26,23 @@ func TestHolesFromEdges(t *testing.T) {
 		{"near an edge", "300x200", "0,0", "20,60", "20 left, 60 bottom; rim 5"},
 		{"over the edge", "250x200", "0,0", "240,60", "240 left (10 cut: e2), 60 bottom; bite"},
 	} {
-		region, b, at := laytest.Face(c.face), bondtest.Make("stack, 300x200, 0"), laytest.Point(c.origin)
-		f := piece.Field{Bond: b, Numbers: piece.Number(b, region.Bounds(), at), Edges: map[geom.Label]piece.Edge{}, Holes: []string{"", "basin cold"}}
-		for l := geom.Label(1); l < 9; l++ {
-			f.Edges[l] = piece.Edge{Name: fmt.Sprintf("e%d", l)}
-		}
-		hit := lay.Hit{Index: 1, Center: laytest.Point(c.at), Drill: 30 * unit.Millimetre}
-		p := piece.Describe(piece.Input{Laid: lay.Lay(region, b, at, []lay.Hit{hit})[0], Field: f})
-		if got := holeLine(p.Holes[0]); got != c.want || p.Holes[0].Name != "basin cold" {
-			t.Errorf("%s: %s (%s), want %s", c.name, got, p.Holes[0].Name, c.want)
+		for _, bond := range []string{"stack, 300x200, 0", "stack, 200x300, 0 upright"} {
+			if got := holeIn(c.face, bond, c.origin, c.at); got != c.want {
+				t.Errorf("%s, %s: %s, want %s", c.name, bond, got, c.want)
+			}
 		}
 	}
+}
+
+func holeIn(face, bond, origin, center string) string {
+	region, b, at := laytest.Face(face), bondtest.Make(bond), laytest.Point(origin)
+	f := piece.Field{Bond: b, Numbers: piece.Number(b, region.Bounds(), at), Edges: map[geom.Label]piece.Edge{}, Holes: []string{"", "basin cold"}}
+	for l := geom.Label(1); l < 9; l++ {
+		f.Edges[l] = piece.Edge{Name: fmt.Sprintf("e%d", l)}
+	}
+	hit := lay.Hit{Index: 1, Center: laytest.Point(center), Drill: 30 * unit.Millimetre}
+	p := piece.Describe(piece.Input{Laid: lay.Lay(region, b, at, []lay.Hit{hit})[0], Field: f})
+	return holeLine(p.Holes[0])
 }
 
 func holeLine(h piece.PieceHole) string {
@@ -79,6 +85,11 @@ func TestHolesInHexagons(t *testing.T) {
 
 // The core bit is the least of the person's bits that is wide enough.
 func TestBits(t *testing.T) {
+	named := piece.Field{Bond: bondtest.Make("stack, 300x200, 0"), Holes: []string{"", "basin cold"}}
+	hit := lay.Hit{Index: 1, Center: laytest.Point("9,9"), Drill: 1}
+	if got := piece.Describe(piece.Input{Laid: lay.Lay(laytest.Face("300x200"), named.Bond, geom.Point{}, []lay.Hit{hit})[0], Field: named}); got.Holes[0].Name != "basin cold" {
+		t.Errorf("the hole is called %q", got.Holes[0].Name)
+	}
 	for bits, want := range map[string]string{"": "0", "25 40 32 68": "32", "30": "30", "29.9": "0", "68 35": "35"} {
 		var have []unit.Length
 		for s := range strings.FieldsSeq(bits) {

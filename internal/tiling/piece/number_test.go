@@ -86,9 +86,10 @@ func TestEdges(t *testing.T) {
 	for _, c := range []struct{ face, bond, piece, want string }{
 		{"450x402", "stack, 300x200, 2", "1-2", "factory left*, factory bottom, factory top*, cut: e2"},
 		{"450x402", "stack, 300x200, 2", "1-1", "factory left*, factory bottom*, factory right*, factory top*"},
-		{"402x150", "stack, 300x200, 2 upright", "1-2", "factory left, factory bottom, factory top*, cut: e3"},
+		{"402x150", "stack, 300x200, 2 upright", "1-2", "factory bottom, factory right, factory left*, cut: e3"},
 		{"0,0 300,0 300,120 180,120 180,200 0,200", "stack, 300x200, 0", "1-1", "factory left, factory bottom, factory right, factory top, cut: e3, cut: e4"},
 		{"350x400", "hexagon, 200, 0", "2-2", "factory lower right*, factory upper right*, factory upper left*, factory left*, factory lower left*, cut: e2"},
+		{"400x350", "hexagon, 200, 0 upright", "2-2", "factory upper right*, factory top*, factory upper left*, factory lower left*, factory bottom*, factory lower right*"},
 	} {
 		origin := "0,0"
 		var got []string
@@ -109,11 +110,16 @@ func TestEdges(t *testing.T) {
 // face's bottom with its lower corners.
 func TestHexagonCuts(t *testing.T) {
 	for _, c := range []struct{ face, piece, want string }{
+		{"150x200", "2-2", "straight; e2: left corner 149"}, // upright: it stands on a flat side, 0.06 mm from the wall
 		{"350x150", "2-1", "straight; e3: bottom corner 150"},
 		{"150x230", "2-1", "odd; e2: left 150; e3: bottom corner 230"},
 		{"150x400", "2-1", "straight; e2: left 150"},
 	} {
-		if got := say(find(t, describe(c.face, "hexagon, 200, 0", "0,0"), c.piece).Cut); got != c.want {
+		bond, origin := "hexagon, 200, 0", "0,0"
+		if c.piece == "2-2" {
+			bond, origin = bond+" upright", "231,0"
+		}
+		if got := say(find(t, describe(c.face, bond, origin), c.piece).Cut); got != c.want {
 			t.Errorf("%s: %s, want %s", c.face, got, c.want)
 		}
 	}

@@ -11,7 +11,8 @@ import (
 	"dryfit/internal/unit"
 )
 
-// Piece is one tile or part of one.
+// Piece is one tile or part of one. Words such as "left" and "bottom" mean the tile as it lies in the pattern; outlines in the tile's
+// own frame have its length along x, whichever way it lies.
 type Piece struct {
 	Address string      `json:"address"` // "3-5" course-column, with a letter for parts: "3-5b"; prefixed by the field's mark where a face has several
 	Course  int         `json:"course"`
@@ -20,7 +21,7 @@ type Piece struct {
 	Turn    geom.Turn   `json:"turn"` // how the tile lies in the pattern
 	Whole   bool        `json:"whole"`
 	OnFace  geom.Region `json:"onFace"` // outline in the face's frame, rounded once: for drawing
-	InTile  geom.Region `json:"inTile"` // outline in the tile's own frame: exact
+	InTile  geom.Region `json:"inTile"` // outline as cut from the tile, in its own frame: exact; slid to a factory side where both across were lost
 	Edges   []PieceEdge `json:"edges,omitempty"`
 	Cut     Cut         `json:"cut"`
 	Holes   []PieceHole `json:"holes,omitempty"`
@@ -84,8 +85,7 @@ type Step struct {
 	Leaves unit.Length `json:"leaves"`
 	Wide   bool        `json:"wide,omitempty"`
 	// Chips is how many whole chips of a mosaic sheet are kept, where the cut runs along a chip joint.
-	Chips int    `json:"chips,omitempty"`
-	Text  string `json:"-"`
+	Chips int `json:"chips,omitempty"`
 }
 
 // PieceHole is a hole in a piece.

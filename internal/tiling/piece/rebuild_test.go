@@ -25,7 +25,6 @@ func TestStepsMakeThePiece(t *testing.T) {
 		line := rapid.SampledFrom([]string{"stack, 300x200, 3", "running 1/3, 610x148, 2", "stack, 300x200, 3 upright", "herringbone, 450x90, 2",
 			"pinwheel, 400x400 150x150, 3", "modular 3, 397x397 397x197 197x197, 3"}).Draw(t, "bond")
 		b, face := bondtest.Make(line), face(t)
-		_, goods := bondtest.Parse(line)
 		f := piece.Field{Bond: b, Tools: piece.Tools{Mark: unit.Millimetre}, Edges: map[geom.Label]piece.Edge{}}
 		for l := geom.Label(1); l < 30; l++ {
 			f.Edges[l] = piece.Edge{Name: string(rune('a' + l)), Forgive: unit.Millimetre}
@@ -33,7 +32,8 @@ func TestStepsMakeThePiece(t *testing.T) {
 		f.Numbers = piece.Number(b, face.Bounds(), geom.Point{})
 		for _, laid := range lay.Lay(face, b, geom.Point{}, nil) {
 			p := piece.Describe(piece.Input{Laid: laid, Field: f})
-			made := bench{p, float64(goods.Sizes[laid.Size].Length), float64(goods.Sizes[laid.Size].Width)}
+			proto := b.Protos[laid.Proto]
+			made := bench{p, lay.Lying(p.InTile, proto), float64(proto.W), float64(proto.H)}
 			if made.told() {
 				made.check(t)
 			}
@@ -59,7 +59,8 @@ func face(t *rapid.T) geom.Region {
 // bench makes a piece from its steps alone.
 type bench struct {
 	piece.Piece
-	l, w float64 // of the whole tile
+	shape geom.Region // as the tile lies
+	l, w  float64     // of the whole tile
 }
 
 // told reports whether the steps alone say all: an outline with two bays does not say which cuts belong together, nor do
@@ -89,7 +90,7 @@ func short(s piece.Step) bool {
 }
 
 func (b bench) bays() (n int) {
-	r := b.InTile[0]
+	r := b.shape[0]
 	for i := range r {
 		if geom.Side(r[i].P, r[(i+1)%len(r)].P, r[(i+2)%len(r)].P) < 0 {
 			n++
@@ -252,7 +253,7 @@ func (b bench) slid() bool {
 // check compares areas. Corners are rounded to a count and numbers along slopes too, which a short line makes worse at its far end: a
 // thousandth of a square millimetre for each millimetre of outline is allowed.
 func (b bench) check(t failer) {
-	want := region(b.InTile)
+	want := region(b.shape)
 	slack := (16 + b.trifles()) * 2 * (b.l + b.w)
 	made := b.make(t, exact)
 	if d := must(t)(sf.SymmetricDifference(made, want)).Area(); d > slack {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"dryfit/internal/geom"
+	"dryfit/internal/tiling/lay"
 	"dryfit/internal/unit"
 )
 
@@ -51,7 +52,6 @@ func (w *work) stand(f facing, l line) {
 	}
 	w.under = append(w.under, stood{f, w.least(l), w.hidden(l)})
 	w.Laid.Shape = relabelled(w.Laid.Shape, f, place(f, l.a)).Move(d)
-	w.Laid.Holes = slices.Clone(w.Laid.Holes)
 	for i := range w.Laid.Holes {
 		w.Laid.Holes[i].Center = w.Laid.Holes[i].Center.Add(d)
 	}
@@ -90,8 +90,9 @@ func (w *work) hiddenAt(f facing) unit.Length {
 	return 0
 }
 
-// free reports whether no neighbor meets a factory side.
-func (w *work) free(l geom.Label) bool {
-	stands := slices.ContainsFunc(w.under, func(u stood) bool { return u.side.label() == l })
-	return stands || w.Laid.Free[-l]
+// free reports whether no neighbor meets a factory side of the tile's own frame.
+func (w *work) free(own geom.Label) bool {
+	lies := lay.TurnSide(own, w.proto.Turn)
+	stands := slices.ContainsFunc(w.under, func(u stood) bool { return u.side.label() == lies })
+	return stands || w.Laid.Free[-own]
 }

@@ -33,7 +33,7 @@ func without(lines []line, i int) []line {
 
 // made cuts the whole tile along the lines; the cut of line i is labelled i+1.
 func (w *work) made(lines []line) geom.Region {
-	out := lay.Factory(w.Bond.Protos[w.Laid.Proto])
+	out := lay.Lying(lay.Factory(w.proto), w.proto)
 	for i, l := range lines {
 		out = out.HalfPlane(l.a, l.b, geom.Label(i+1))
 	}
