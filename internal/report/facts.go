@@ -65,7 +65,11 @@ func blockers(p plan.Plan) string {
 	if stops > 0 {
 		first = fmt.Sprintf("%s work, first: %s", Count(stops, "finding stops", "findings stop"), firstStop(p))
 	}
-	return fmt.Sprintf("%s; %s to look at; %s", first, Count(looks, "thing", "things"), Count(unchecked, "check could not be made", "checks could not be made"))
+	words := fmt.Sprintf("%s; %s to look at; %s", first, Count(looks, "thing", "things"), Count(unchecked, "check could not be made", "checks could not be made"))
+	if stops > 0 {
+		words += "; nor is anything checked that hangs on what stops"
+	}
+	return words
 }
 
 func firstStop(p plan.Plan) string {

@@ -25,11 +25,12 @@ type change struct {
 var changes = map[string][]change{
 	"quarry-row.yaml": {
 		{"size: 24 x 12 x 3/8\n    kind: stone", []string{"size: 12 x 12 x 3/8\n    kind: stone", "size: 8 x 4 x 3/8\n    kind: stone", "size: 36 x 6 x 1/2\n    kind: stone", "size: 18 x 18 x 3/8\n    kind: stone"}},
-		{"size: 24 x 12 x 3/8\n    kind: porcelain", []string{"size: 16 x 16 x 3/8\n    kind: porcelain", "size: 9 x 3 x 3/8\n    kind: porcelain", "size: 32 x 8 x 3/8\n    kind: porcelain"}},
+		{"size: 24 x 12 x 3/8\n    kind: porcelain", []string{"size: 16 x 16 x 3/8\n    kind: porcelain", "size: 9 x 3 x 3/8\n    kind: porcelain", "size: 32 x 8 x 3/8\n    kind: porcelain",
+			"size: 8 x 8 x 3/8\n    shape: hexagon\n    kind: porcelain", "size: 16 x 16 x 3/8\n    set: {large: 15-13/16 x 15-13/16, tall: 15-13/16 x 7-13/16, small: 7-13/16 x 7-13/16}\n    kind: porcelain", "size: 12 x 12 x 3/8\n    chip: 1-7/8\n    chip joint: 1/8\n    kind: mosaic"}},
 		{"size: 6 x 2 x 3/8", []string{"size: 4 x 2 x 3/8", "size: 12 x 2 x 3/8"}},
 		{"main: {tile: slate, bond: stack, joint: 1/8}\n      band", []string{"main: {tile: slate, bond: running 1/2, joint: 1/8}\n      band", "main: {tile: slate, bond: diagonal, joint: 1/8}\n      band"}},
 		{"{tile: slate, bond: stack, joint: 1/8, to: 48 above floor}", []string{"{tile: slate, bond: vertical running 1/2, joint: 1/8, to: 40 above floor}", "{tile: slate, bond: running 1/3, joint: 3/16}"}},
-		{"bond: running 1/3, joint: 3/16", []string{"bond: herringbone, joint: 3/16", "bond: stack, joint: 1/4", "bond: diagonal, joint: 3/16", "bond: herringbone 45, joint: 1/8"}},
+		{"bond: running 1/3, joint: 3/16", []string{"bond: herringbone, joint: 3/16", "bond: stack, joint: 1/4", "bond: diagonal, joint: 3/16", "bond: herringbone 45, joint: 1/8", "bond: hexagon, joint: 1/8", "bond: modular 3, joint: 3/16", "bond: pinwheel, joint: 3/16"}},
 		{"across: 34 to 58 from B", []string{"across: 20 to 51 from B", "across: 40 to 46 from B"}},
 		{"up: 44 to 80 above floor", []string{"up: 30 to 70 above floor", "up: 60 to 84-1/2 above floor"}},
 		{"A-B: 71-7/16", []string{"A-B: 71", "A-B: 72-1/4"}},

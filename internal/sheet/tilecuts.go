@@ -26,15 +26,17 @@ func (f *flow) tilesOf(g tiling.Good) {
 	if !ok {
 		return
 	}
+	whole := f.outlineOf(g, size)
+	bounds := whole.Bounds()
 	pieces := f.byName()
-	v := view{n: largest(size.Length, size.Width, draw.Span(0, 0, cutWide, cutHigh))}
-	f.need(leastTable + v.um(size.Width))
+	v := view{n: largest(bounds.W(), bounds.H(), draw.Span(0, 0, cutWide, cutHigh)), of: bounds.Min}
+	f.need(leastTable + v.um(bounds.H()))
 	f.paragraph(fmt.Sprintf("%s, %s by %s, at %s", capital(report.GoodName(f.p, g)), f.p.Style.Bare(size.Length), f.p.Style.Format(size.Width), v.words()), parts.Large, true)
 	f.paragraph(capital(report.Bound(g))+".", parts.Small, false)
-	wide := max(v.um(size.Length), 38*draw.MM) + cutGap
+	wide := max(v.um(bounds.W()), 38*draw.MM) + cutGap
 	cols := max(1, int((f.room.W()+cutGap)/wide))
 	for _, row := range rowsOf(report.ByTile(g), cols) {
-		f.cutRow(report.GoodName(f.p, g), row, v, size, pieces, wide)
+		f.cutRow(report.GoodName(f.p, g), row, v, whole, pieces, wide)
 	}
 }
 
@@ -47,18 +49,18 @@ func rowsOf(all [][]tiling.Source, cols int) [][][]tiling.Source {
 }
 
 // cutRow draws tiles side by side with their captions.
-func (f *flow) cutRow(good string, row [][]tiling.Source, v view, size tiling.Size, pieces map[string]piece.Piece, wide draw.Um) {
+func (f *flow) cutRow(good string, row [][]tiling.Source, v view, whole geom.Region, pieces map[string]piece.Piece, wide draw.Um) {
 	captions := make([][]string, len(row))
 	high := draw.Um(0)
 	for i, s := range row {
 		captions[i] = typeset.Wrap(caption(s), parts.Small, false, wide-cutGap)
 		high = max(high, draw.Um(len(captions[i]))*typeset.Leading(parts.Small))
 	}
-	tall := v.um(size.Width)
+	tall := v.um(whole.Bounds().H())
 	f.need(tall + high + cutGap)
 	for i, s := range row {
 		v.at = draw.At(f.room.Lo.X+draw.Um(i)*wide, f.room.Hi.Y-tall)
-		f.now.add(draw.Group{Class: "tile", ID: fmt.Sprintf("tile %s %d", good, s[0].Tile), Items: tileItems(s, v, size, pieces)})
+		f.now.add(draw.Group{Class: "tile", ID: fmt.Sprintf("tile %s %d", good, s[0].Tile), Items: tileItems(s, v, whole, pieces)})
 		for k, line := range captions[i] {
 			f.now.add(draw.Text{Class: "caption", At: draw.At(v.at.X, v.at.Y-parts.Small-1000-draw.Um(k)*typeset.Leading(parts.Small)), Size: parts.Small, Body: line})
 		}
@@ -75,10 +77,9 @@ func caption(s []tiling.Source) string {
 }
 
 // tileItems draws one tile, waste hatched, and its pieces white upon it.
-func tileItems(s []tiling.Source, v view, size tiling.Size, pieces map[string]piece.Piece) []draw.Item {
-	whole := draw.Rect(v.box(geom.Rect{Max: geom.Point{X: size.Length, Y: size.Width}}), draw.Line(draw.Normal), draw.Fill{Hatch: draw.Diagonal})
-	out := []draw.Item{whole}
-	c := crowd{within: draw.Box{Lo: v.at, Hi: v.at.Plus(draw.At(v.um(size.Length), v.um(size.Width)))}}
+func tileItems(s []tiling.Source, v view, whole geom.Region, pieces map[string]piece.Piece) []draw.Item {
+	out := []draw.Item{draw.Path{Class: "tile", Rings: v.rings(whole), Closed: true, Pen: draw.Line(draw.Normal), Fill: draw.Fill{Hatch: draw.Diagonal}}}
+	c := crowd{within: v.box(whole.Bounds())}
 	for _, x := range s {
 		p, ok := pieces[x.Piece]
 		if !ok {
@@ -109,6 +110,26 @@ func (b *book) sizeOf(g tiling.Good) (tiling.Size, bool) {
 		}
 	}
 	return tiling.Size{}, false
+}
+
+// outlineOf is the whole tile in its own frame: as a whole piece has it, which knows a hexagon from a rectangle; where
+// none is set whole, the rectangle, grown to what is cut from it.
+func (b *book) outlineOf(g tiling.Good, size tiling.Size) geom.Region {
+	box := geom.Rect{Max: geom.Point{X: size.Length, Y: size.Width}}
+	for _, f := range b.p.Tiling.Faces {
+		for _, z := range f.Fields {
+			for _, p := range z.Chosen().Pieces {
+				switch {
+				case z.Tile != g.Tile || p.Size != g.Size:
+				case p.Whole:
+					return p.InTile
+				default:
+					box = box.With(p.InTile.Bounds().Max)
+				}
+			}
+		}
+	}
+	return geom.Region{geom.RectRing(box, 0, 0, 0, 0)}
 }
 
 // byName finds pieces by face mark and address.
