@@ -8,8 +8,11 @@ import (
 
 // cut says what to do at the saw.
 func (w *work) cut() Cut {
-	if len(w.lines) == 0 {
+	switch {
+	case w.Laid.Whole:
 		return Cut{}
+	case len(w.lines) == 0: // all its cuts are trifles
+		return Cut{Visible: min(w.l, w.w)}
 	}
 	all := w.settings()
 	c := Cut{Kind: w.kind(), Tolerance: w.Tools.Tolerance, Visible: visible(all)}

@@ -39,17 +39,17 @@ type PieceEdge struct {
 type CutKind uint8
 
 const (
-	NoCut    CutKind = iota
-	Straight         // one straight cut across
-	Taper            // one straight cut, not square: both ends are given
-	Corner           // cut on two or three sides, still four-sided
-	LShape           // a corner cut out
-	UShape           // cut out from one side, at least half way through
-	Notch            // cut out from one side, less deep
-	Triangle         // one cut across, a corner is kept
-	Clipped          // one cut across, a corner is lost
-	CutOut           // an opening within the piece
-	Odd              // none of these
+	NoCut    CutKind = iota // a whole tile, or one that lacks less than lay.LeastWidth: it goes in uncut, the joint forgives it
+	Straight                // one straight cut across
+	Taper                   // one straight cut, not square: both ends are given
+	Corner                  // cut on two or three sides, still four-sided
+	LShape                  // a corner cut out
+	UShape                  // cut out from one side, at least half way through
+	Notch                   // cut out from one side, less deep
+	Triangle                // one cut across, a corner is kept
+	Clipped                 // one cut across, a corner is lost
+	CutOut                  // an opening within the piece
+	Odd                     // none of these
 )
 
 // Cut is what to do at the saw, in the order of settings, already rounded to fit.
