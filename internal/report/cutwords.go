@@ -28,10 +28,7 @@ func StepWords(s unit.Style, c piece.Step) string {
 // ExactStep says the same setting without rounding to fit; finer than the tape shows.
 func ExactStep(s unit.Style, c piece.Step) string {
 	f := fine(s)
-	if c.From == c.To {
-		return f.Bare(c.From)
-	}
-	return f.Bare(c.From) + " to " + f.Bare(c.To)
+	return span(f, c.From.Round(f.Mark), c.To.Round(f.Mark))
 }
 
 func stepWords(s unit.Style, c piece.Step, from, to unit.Length) string {

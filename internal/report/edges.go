@@ -127,7 +127,7 @@ func EdgeWords(e site.Edge) string {
 	switch {
 	case e.Kind != site.InsideCorner && e.Kind != site.OutsideCorner || words == "":
 		return ""
-	case e.Other != "" && words == "butts":
+	case e.Other != "" && e.Other != e.Name && words == "butts":
 		return e.Name + ": butts " + e.Other
 	}
 	return e.Name + ": " + words

@@ -36,7 +36,7 @@ func (w *wall) caution() string {
 
 // fitted finds the largest scale at which the face with its dimensions has room on the paper, upright if both ways do.
 func (w *wall) fitted() (*facade, draw.Paper) {
-	const least = 12 * draw.MM // left below for a line of words
+	const least = 22 * draw.MM // left below for the key
 	for _, n := range scales {
 		for _, paper := range w.orientations() {
 			d := w.facade(n)

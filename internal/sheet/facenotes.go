@@ -43,7 +43,7 @@ func (w *wall) faceNotes(f *flow, d *facade) {
 
 func (w *wall) howToRead(d *facade) []string {
 	_, across, up := report.Datum(w.p, w.site)
-	out := []string{fmt.Sprintf("Running dimensions: columns %s; courses %s.", across, up)}
+	out := []string{fmt.Sprintf("Running dimensions: columns %s; courses %s. Where faces mix, its pieces bear %s before their numbers.", across, up, w.face.Mark)}
 	if rows := report.Columns(d.main()); len(rows) > 1 {
 		out = append(out, fmt.Sprintf("Below the drawing: %s; above it: %s. All are on the gauge-rod sheet.", rows[0].Which, rows[1].Which))
 	}

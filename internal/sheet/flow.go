@@ -103,7 +103,7 @@ func (f *flow) paragraph(text string, size draw.Um, bold bool) {
 
 // key explains line types and hatches, in columns side by side.
 func (f *flow) key(entries []parts.Entry) {
-	const entry, least = 7 * draw.MM, 58 * draw.MM
+	const entry, least = 6 * draw.MM, 56 * draw.MM
 	cols := max(1, int(f.room.W()/least))
 	rows := (len(entries) + cols - 1) / cols
 	f.need(draw.Um(rows) * entry)

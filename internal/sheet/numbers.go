@@ -3,7 +3,6 @@ package sheet
 import (
 	"dryfit/internal/draw"
 	"dryfit/internal/draw/parts"
-	"dryfit/internal/geom"
 	"dryfit/internal/report"
 	"dryfit/internal/tiling/piece"
 	"dryfit/internal/typeset"
@@ -208,51 +207,4 @@ func (d *facade) marks() []draw.Item {
 		note(d.box(u.Rect).Lo.Plus(draw.At(0, d.box(u.Rect).H()/2)), report.BuriedMark(i))
 	}
 	return out
-}
-
-// edgeWords says along the sides which tile runs through and which butts.
-func (d *facade) edgeWords() []draw.Item {
-	var out []draw.Item
-	b := d.box(d.area)
-	for _, e := range d.site.Edges {
-		at, ok := d.side(e.Name)
-		words := report.EdgeWords(e)
-		if !ok || words == "" {
-			continue
-		}
-		x := b.Lo.X - lineOff/2
-		if at.X > (b.Lo.X+b.Hi.X)/2 {
-			x = b.Hi.X + lineOff/2
-		}
-		l := parts.Label{Body: words, Turn: 90, Class: "edge"}
-		var places []draw.XY
-		for k := draw.Um(4); k >= -4; k-- {
-			places = append(places, draw.At(x, (b.Lo.Y+b.Hi.Y)/2+k*b.H()/12))
-		}
-		items, _ := d.label(l, places...)
-		out = append(out, items...)
-	}
-	return out
-}
-
-// side finds the middle of an upright edge of the board by its name.
-func (d *facade) side(name string) (draw.XY, bool) {
-	for _, r := range d.site.Board {
-		for i, v := range r {
-			if e, ok := edgeAt(d, v.Edge); ok && e == name {
-				p, q := d.point(v.P), d.point(r[(i+1)%len(r)].P)
-				if abs(p.X-q.X) < abs(p.Y-q.Y) {
-					return draw.At((p.X+q.X)/2, (p.Y+q.Y)/2), true
-				}
-			}
-		}
-	}
-	return draw.XY{}, false
-}
-
-func edgeAt(d *facade, l geom.Label) (string, bool) {
-	if l < 1 || int(l) > len(d.site.Edges) {
-		return "", false
-	}
-	return d.site.Edges[l-1].Name, true
 }
