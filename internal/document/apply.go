@@ -9,6 +9,28 @@ import (
 type Op = text.Op
 
 // Apply makes changes to the text of a document in place, all or none, and keeps comments, order and layout of what is
-// not changed. It looks at the text alone: whether the changed document makes sense is for Read to say. A name that
-// other keys refer to is renamed where it stands; the references are operations of their own.
-func Apply(src []byte, ops []Op) ([]byte, diag.List) { return text.Apply(src, ops) }
+// not changed. It looks at the text alone: whether the changed document makes sense is for Read to say.
+//
+// What is renamed where it gets its name keeps its references: they are renamed with it, and the same names are
+// reached by the same keys before and after, or nothing is done. Walls, openings, center lines and tiles get their names
+// as keys; corners and points get theirs in a list of words, so that the path to rename corner A is survey, corners, A.
+func Apply(src []byte, ops []Op) ([]byte, diag.List) {
+	var found diag.List
+	out := src
+	for _, op := range ops {
+		next, told := applyOne(out, op)
+		found = append(found, told...)
+		if told.Stops() {
+			return src, found
+		}
+		out = next
+	}
+	return out, found
+}
+
+func applyOne(src []byte, op Op) ([]byte, diag.List) {
+	if kinds := naming(op); kinds != nil {
+		return rename(src, op, kinds)
+	}
+	return text.Apply(src, []Op{op})
+}

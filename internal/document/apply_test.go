@@ -138,10 +138,6 @@ func TestEditAsAPersonWould(t *testing.T) {
 	src := Starter(unit.Inches, 4)
 	out, found := Apply(src, []Op{
 		{Do: text.Rename, Path: []string{"walls", "wall AB"}, Value: "basin wall"},
-		{Do: text.Set, Path: []string{"setting", "back wall"}, Value: "basin wall"},
-		{Do: text.Set, Path: []string{"stub-outs", "cold water", "in"}, Value: "basin wall"},
-		{Do: text.Set, Path: []string{"in the wall", "cold pipe", "in"}, Value: "basin wall"},
-		{Do: text.Rename, Path: []string{"lay", "wall AB"}, Value: "basin wall"},
 		{Do: text.Set, Path: []string{"survey", "tape", "A-C"}, Value: "unknown"},
 		{Do: text.Add, Path: []string{"openings", "niche"}, Value: "{in: basin wall, kind: niche, across: 40 to 52 from A, up: 48 to 72 above floor}"},
 		{Do: text.Remove, Path: []string{"climate"}},

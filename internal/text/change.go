@@ -1,24 +1,16 @@
 package text
 
 import (
-	"slices"
 	"strings"
 )
 
 // change finds the bytes to cut and what to put in their place.
 func (p *page) change(tree *Node, op Op, typed string) (cut span, insert string, ok bool) {
-	parent, above := tree, []Entry(nil)
-	path := op.Path
-	for len(path) > 1 {
-		i := slices.IndexFunc(parent.Entries, func(e Entry) bool { return e.Key == path[0] })
-		if i < 0 {
-			break
-		}
-		above = append(above, parent.Entries[i])
-		parent, path = parent.Entries[i].Value, path[1:]
-	}
-	i := slices.IndexFunc(parent.Entries, func(e Entry) bool { return e.Key == path[0] })
+	parent, above, path := walk(tree, op.Path)
+	i := parent.index(path[0])
 	switch {
+	case parent.Kind == List:
+		return p.changeItem(parent, above, op.Do, path[0], typed)
 	case op.Do == Rename:
 		cut, ok = p.key(parent.Entries[i])
 		return cut, typed, ok
@@ -27,7 +19,21 @@ func (p *page) change(tree *Node, op Op, typed string) (cut span, insert string,
 	case i >= 0:
 		return p.replace(parent.Entries[i], typed)
 	}
-	return p.insert(parent, above, nestFlow(path, typed))
+	return p.insert(parent, above, nestFlow(path, typed), op.Before)
+}
+
+// walk goes down a path as far as it is there: to the last node that is, the entries on the way, the rest of the path.
+func walk(tree *Node, path []string) (parent *Node, above []Entry, rest []string) {
+	parent = tree
+	for len(path) > 1 {
+		e, ok := parent.child(path[0])
+		if !ok {
+			break
+		}
+		above = append(above, e)
+		parent, path = e.Value, path[1:]
+	}
+	return parent, above, path
 }
 
 // nestFlow writes a value under the keys that are not there yet.
@@ -47,6 +53,10 @@ func (p *page) replace(e Entry, typed string) (span, string, bool) {
 	if e.Value.Kind == Empty && old.from == old.to {
 		return old, " " + typed, true
 	}
+	if typed == "" {
+		colon, ok := p.colon(e)
+		return span{colon, old.to}, "", ok
+	}
 	if e.Value.At.Line == e.At.Line {
 		return old, typed, true
 	}
@@ -58,29 +68,36 @@ func (p *page) replace(e Entry, typed string) (span, string, bool) {
 	return span{colon, old.to}, " " + typed + comment, true
 }
 
-// insert adds an entry as the last of a map.
-func (p *page) insert(parent *Node, above []Entry, entry string) (span, string, bool) {
+// insert adds an entry to a map, in front of a key or as the last. Comments above that key stay with it.
+func (p *page) insert(parent *Node, above []Entry, entry, before string) (span, string, bool) {
+	i := parent.place(before)
 	switch {
 	case parent.Kind == Empty && len(above) > 0:
 		return p.replace(above[len(above)-1], "{"+entry+"}")
 	case parent.Kind == Empty:
 		return p.atEnd(entry)
 	case parent.Flow:
-		return p.insertFlow(parent, entry)
+		return p.insertFlow(parent, i, entry)
 	case len(parent.Entries) == 0:
 		return span{}, "", false
 	}
-	last := parent.Entries[len(parent.Entries)-1]
-	old, ok := p.value(last)
-	if !ok {
-		return span{}, "", false
-	}
-	end := p.lineEnd(old.to)
+	end, ok := p.gap(parent, i)
 	text := strings.Repeat(" ", parent.Entries[0].At.Column-1) + entry + p.newline()
 	if end == len(p.src) && !p.endsLine() {
 		text = p.newline() + strings.TrimSuffix(text, p.newline())
 	}
-	return span{end, end}, text, true
+	return span{end, end}, text, ok
+}
+
+// gap gives the start of a line where an entry can go in front of the i-th of a block: behind the one before, or above
+// the first.
+func (p *page) gap(parent *Node, i int) (int, bool) {
+	if i > 0 {
+		old, ok := p.value(parent.Entries[i-1])
+		return p.lineEnd(old.to), ok
+	}
+	first, ok := p.key(parent.Entries[0])
+	return p.lines(first).from, ok
 }
 
 func (p *page) endsLine() bool {
@@ -96,15 +113,18 @@ func (p *page) atEnd(entry string) (span, string, bool) {
 	return span{len(p.src), len(p.src)}, text, true
 }
 
-func (p *page) insertFlow(parent *Node, entry string) (span, string, bool) {
+func (p *page) insertFlow(parent *Node, i int, entry string) (span, string, bool) {
 	whole, ok := p.node(parent)
-	if !ok {
+	switch {
+	case !ok:
 		return span{}, "", false
-	}
-	if len(parent.Entries) == 0 {
+	case len(parent.Entries) == 0:
 		return span{whole.from + 1, whole.to - 1}, entry, true
+	case i < len(parent.Entries):
+		next, ok := p.key(parent.Entries[i])
+		return span{next.from, next.from}, entry + ", ", ok
 	}
-	last, ok := p.value(parent.Entries[len(parent.Entries)-1])
+	last, ok := p.value(parent.Entries[i-1])
 	return span{last.to, last.to}, ", " + entry, ok
 }
 

@@ -12,42 +12,50 @@ import (
 // the operation on the old tree; where the small change does not give that, the smallest entry round it is written
 // anew on one line (its comments are lost, and a note says so); where that fails too, the change is refused.
 func Apply(src []byte, ops []Op) ([]byte, diag.List) {
+	if len(ops) == 0 {
+		return src, nil
+	}
+	tree, faults := Parse(src)
 	var found diag.List
-	out := src
+	if faults.Stops() {
+		found.Add(diag.Stop, "edit-of-broken-text", tree.At, "the text has faults, so it can not be changed safely", "mend them in the text first")
+		return src, append(faults, found...)
+	}
+	state := state{src, tree}
 	for _, op := range ops {
-		next, ok := apply(out, op, &found)
+		next, ok := state.apply(op, &found)
 		if !ok {
 			return src, found
 		}
-		out = next
+		state = next
 	}
-	return out, found
+	return state.src, found
 }
 
-func apply(src []byte, op Op, found *diag.List) ([]byte, bool) {
-	tree, faults := Parse(src)
-	if faults.Stops() {
-		*found = append(*found, faults...)
-		found.Add(diag.Stop, "edit-of-broken-text", tree.At, "the text has faults, so it can not be changed safely", "mend them in the text first")
-		return nil, false
-	}
+// state is a text without faults and its tree.
+type state struct {
+	src  []byte
+	tree *Node
+}
+
+func (s state) apply(op Op, found *diag.List) (state, bool) {
 	value, why := op.value()
 	if why == "" && len(op.Path) == 0 {
 		why = "it names no key"
 	}
 	var want *Node
 	if why == "" {
-		want, why = op.on(tree, op.Path, value)
+		want, why = op.on(s.tree, op.Path, value)
 	}
 	if why != "" {
-		found.Add(diag.Stop, "edit-impossible", near(tree, op.Path), "{0} {1} can not be done: {2}", "look at the document as it is now",
+		found.Add(diag.Stop, "edit-impossible", near(s.tree, op.Path), "{0} {1} can not be done: {2}", "look at the document as it is now",
 			diag.T(op.Do.String()), diag.T(strings.Join(op.Path, " > ")), diag.T(why))
-		return nil, false
+		return s, false
 	}
-	if out, ok := splice(src, tree, want, op, value); ok {
+	if out, ok := s.splice(want, op, value); ok {
 		return out, true
 	}
-	return rewrite(src, tree, want, op, found)
+	return s.rewrite(want, op, found)
 }
 
 // value gives the tree of what an operation writes. What is no YAML by itself is taken as plain words.
@@ -79,35 +87,42 @@ func (op Op) value() (_ *Node, why string) {
 func near(n *Node, path []string) diag.Place {
 	at := n.At
 	for _, k := range path {
-		i := slices.IndexFunc(n.Entries, func(e Entry) bool { return e.Key == k })
-		if i < 0 {
+		e, ok := n.child(k)
+		if !ok {
 			break
 		}
-		at, n = n.Entries[i].At, n.Entries[i].Value
+		at, n = e.At, e.Value
 	}
 	return at
 }
 
-// splice makes the smallest change. It tries the value as typed, then in quotes.
-func splice(src []byte, tree, want *Node, op Op, value *Node) ([]byte, bool) {
-	for _, typed := range op.spellings(value) {
-		p := newPage(src)
-		cut, insert, ok := p.change(tree, op, typed)
+// splice makes the smallest change. It tries the value as it stood, as typed, then in quotes.
+func (s state) splice(want *Node, op Op, value *Node) (state, bool) {
+	p := newPage(s.src)
+	try := func(cut span, insert string, ok bool) (state, bool) {
 		if !ok {
-			continue
+			return s, false
 		}
-		out := slices.Concat(src[:cut.from], []byte(insert), src[cut.to:])
-		if is(out, want) {
+		return read(slices.Concat(s.src[:cut.from], []byte(insert), s.src[cut.to:]), want)
+	}
+	if op.As != "" {
+		if out, ok := try(p.restore(s.tree, op)); ok {
 			return out, true
 		}
 	}
-	return nil, false
+	for _, typed := range op.spellings(value) {
+		if out, ok := try(p.change(s.tree, op, typed)); ok {
+			return out, true
+		}
+	}
+	return s, false
 }
 
-// is reports whether a text parses without a fault into a tree.
-func is(src []byte, want *Node) bool {
+// read parses a text and reports whether it is without a fault and says what is wanted.
+func read(src []byte, want *Node) (state, bool) {
 	got, found := Parse(src)
-	return len(found) == 0 && (Equal(got, want) || got.Kind == Empty && want.Kind == Map && len(want.Entries) == 0)
+	none := got.Kind == Empty && want.Kind == Map && len(want.Entries) == 0
+	return state{src, got}, len(found) == 0 && (none || Equal(got, want))
 }
 
 func (op Op) spellings(value *Node) []string {
@@ -117,32 +132,25 @@ func (op Op) spellings(value *Node) []string {
 	case op.Do == Remove:
 		return []string{""}
 	}
+	if value.Kind == Empty {
+		return []string{"", "~"}
+	}
 	return []string{strings.TrimSpace(op.Value), Flow(value)}
 }
 
 // rewrite writes the smallest entry round the change anew, on one line.
-func rewrite(src []byte, tree, want *Node, op Op, found *diag.List) ([]byte, bool) {
+func (s state) rewrite(want *Node, op Op, found *diag.List) (state, bool) {
 	for depth := len(op.Path) - 1; depth >= 1; depth-- {
 		path := op.Path[:depth]
-		old, anew := at(tree, path), at(want, path)
+		old, anew := At(s.tree, path), At(want, path)
 		if old == nil || anew == nil {
 			continue
 		}
-		if out, ok := splice(src, tree, want, Op{Do: Set, Path: path, Value: Flow(anew)}, anew); ok {
-			found.Add(diag.Note, "edit-rewrote", near(tree, path), "{0} was written anew on one line; comments inside it are gone", "", diag.T(strings.Join(path, " > ")))
+		if out, ok := s.splice(want, Op{Do: Set, Path: path, Value: Flow(anew)}, anew); ok {
+			found.Add(diag.Note, "edit-rewrote", near(s.tree, path), "{0} was written anew on one line; comments inside it are gone", "", diag.T(strings.Join(path, " > ")))
 			return out, true
 		}
 	}
-	found.Add(diag.Stop, "edit-refused", near(tree, op.Path), "the text round {0} is laid out in a way that can not be changed safely", "change it in the text itself", diag.T(strings.Join(op.Path, " > ")))
-	return nil, false
-}
-
-// at gives the node at a path, or nil.
-func at(n *Node, path []string) *Node {
-	for _, k := range path {
-		if n = n.Get(k); n == nil {
-			return nil
-		}
-	}
-	return n
+	found.Add(diag.Stop, "edit-refused", near(s.tree, op.Path), "the text round {0} is laid out in a way that can not be changed safely", "change it in the text itself", diag.T(strings.Join(op.Path, " > ")))
+	return s, false
 }

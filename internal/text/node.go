@@ -1,6 +1,12 @@
 package text
 
-import "dryfit/internal/diag"
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"dryfit/internal/diag"
+)
 
 // Kind is what a node is.
 type Kind uint8
@@ -43,6 +49,55 @@ func (n *Node) Get(key string) *Node {
 		}
 	}
 	return nil
+}
+
+// At returns the node at a path of keys and of places in lists ("#2"), or nil.
+func At(n *Node, path []string) *Node {
+	for _, k := range path {
+		e, ok := n.child(k)
+		if !ok {
+			return nil
+		}
+		n = e.Value
+	}
+	return n
+}
+
+// child gives the entry of a key, or of a place in a list. A value of a list stands for itself: it has no key.
+func (n *Node) child(key string) (Entry, bool) {
+	if i, ok := item(key); ok && n.Kind == List && i < len(n.Items) {
+		return Entry{At: n.Items[i].At, Value: n.Items[i]}, true
+	}
+	if i := n.index(key); i >= 0 {
+		return n.Entries[i], true
+	}
+	return Entry{}, false
+}
+
+// Item gives the part of a path that stands for a place in a list, counted from 0.
+func Item(i int) string { return "#" + strconv.Itoa(i+1) }
+
+// item reads a place in a list.
+func item(key string) (i int, ok bool) {
+	digits, ok := strings.CutPrefix(key, "#")
+	n, err := strconv.Atoi(digits)
+	if !ok || err != nil || n < 1 || Item(n-1) != key {
+		return 0, false
+	}
+	return n - 1, true
+}
+
+// index finds a key among the entries, or -1.
+func (n *Node) index(key string) int {
+	return slices.IndexFunc(n.Entries, func(e Entry) bool { return e.Key == key })
+}
+
+// place gives where a new entry goes: in front of a key, or behind all.
+func (n *Node) place(before string) int {
+	if i := n.index(before); i >= 0 {
+		return i
+	}
+	return len(n.Entries)
 }
 
 // Join adds one key to a path.

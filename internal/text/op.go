@@ -32,7 +32,8 @@ func (v *Verb) UnmarshalText(b []byte) error {
 	return nil
 }
 
-// Op is one change to a document. A path is keys only: an ordered list is one value and is set as a whole.
+// Op is one change to a document. A path is made of keys; where it comes to a list, "#2" stands for the second value of
+// the list, and to add "#2" puts a value in front of it. The values of a list have no names.
 type Op struct {
 	Do     Verb     `json:"do"`
 	Path   []string `json:"path"`
@@ -45,6 +46,9 @@ type Op struct {
 func (op Op) on(n *Node, path []string, value *Node) (_ *Node, why string) {
 	if n.Kind == Empty && (op.Do == Set || op.Do == Add) {
 		n = &Node{Kind: Map}
+	}
+	if n.Kind == List {
+		return op.onList(n, path, value)
 	}
 	if n.Kind != Map {
 		return nil, "there are no keys here"
@@ -74,19 +78,6 @@ func (op Op) on(n *Node, path []string, value *Node) (_ *Node, why string) {
 	return &out, ""
 }
 
-// index finds a key among the entries, or -1.
-func (n *Node) index(key string) int {
-	return slices.IndexFunc(n.Entries, func(e Entry) bool { return e.Key == key })
-}
-
-// place gives where a new entry goes: in front of a key, or behind all.
-func (n *Node) place(before string) int {
-	if i := n.index(before); i >= 0 {
-		return i
-	}
-	return len(n.Entries)
-}
-
 // below goes one key further down.
 func (op Op) below(out *Node, i int, path []string, value *Node) (_ *Node, why string) {
 	if i < 0 && (op.Do == Remove || op.Do == Rename) {
@@ -106,6 +97,31 @@ func (op Op) below(out *Node, i int, path []string, value *Node) (_ *Node, why s
 		out.Entries[i].Value = child
 	}
 	return out, ""
+}
+
+// onList applies an operation to a value of a list, or below one.
+func (op Op) onList(n *Node, path []string, value *Node) (_ *Node, why string) {
+	i, ok := item(path[0])
+	out := *n
+	out.Items = slices.Clone(n.Items)
+	last := len(path) == 1
+	switch {
+	case !ok:
+		return nil, "a list has no keys; #1 is its first value"
+	case last && op.Do == Rename:
+		return nil, "a value of a list has no name"
+	case last && op.Do == Add && i <= len(n.Items):
+		out.Items = slices.Insert(out.Items, i, value)
+	case i >= len(n.Items):
+		return nil, "the list is shorter"
+	case last && op.Do == Remove:
+		out.Items = slices.Delete(out.Items, i, i+1)
+	case last:
+		out.Items[i] = value
+	default:
+		out.Items[i], why = op.on(n.Items[i], path[1:], value)
+	}
+	return &out, why
 }
 
 // Equal reports whether two trees hold the same keys and values in the same order, wherever they stand.
