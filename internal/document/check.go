@@ -165,6 +165,7 @@ func (r *reader) checkLays(m *Room, walls map[string]Wall) {
 			if f.Across.Given && !f.Across.Both {
 				r.stop("field-edge", f.Across.At, "one figure does not say which way the field {0} goes from there", "write both edges: 12 to 60 from A", diag.T(f.Name))
 			}
+			r.pinned(l.Face, f)
 			if f.Border.Known && f.Pin.Given {
 				r.found.Add(diag.Look, "border-pinned", f.Pin.At, "a border follows the outline and can not be pinned", "take the pin out")
 			}
@@ -175,6 +176,18 @@ func (r *reader) checkLays(m *Room, walls map[string]Wall) {
 		r.checkCenter(m, l)
 	}
 	r.checkCircles(m)
+}
+
+// pinned: a pin on a wall needs a place along it and a height, one on the floor the distances off two walls.
+func (r *reader) pinned(face string, f Field) {
+	p := f.Pin
+	switch {
+	case !p.Given:
+	case face == floorFace && len(p.FloorAt) != 2:
+		r.stop("not-located", p.At, "a pin on the floor needs its distance from two walls", "write off: {basin wall: 12-1/2, end wall: 20}")
+	case face != floorFace && len(p.FloorAt) == 0 && (!p.Across.Given || !p.Up.Given):
+		r.stop("not-located", p.At, "a pin needs a place along the face and a height", "write {across: 36 from A, up: 12 above floor}")
+	}
 }
 
 // checkCircles finds faces that carry their joints round the room back to themselves.

@@ -42,12 +42,14 @@ type Field struct {
 	Pin    Pin
 }
 
-// Pin holds a layout where the person wants it: `pin: {across: 36 from A, up: 12 above floor}` names a joint crossing.
+// Pin holds a layout where the person wants it: `pin: {across: 36 from A, up: 12 above floor}` names a joint crossing;
+// on the floor `pin: {off: {basin wall: 12, end wall: 20}}`.
 type Pin struct {
-	Given  bool
-	Across Across
-	Up     Up
-	At     diag.Place
+	Given   bool
+	Across  Across
+	Up      Up
+	FloorAt []AtWall
+	At      diag.Place
 }
 
 var lay = record("what is set on one face", func(l *Lay, at diag.Place) { l.At = at },
@@ -71,8 +73,9 @@ var field = record("one zone of a face", func(f *Field, at diag.Place) { f.At = 
 )
 
 var pin = record("where a joint crossing is held", func(p *Pin, at diag.Place) { p.At, p.Given = at, true },
-	part("across", "where along the wall", across, func(p *Pin) *Across { return &p.Across }).must().like("36 from A"),
-	part("up", "how high", up, func(p *Pin) *Up { return &p.Up }).must().like("12 above floor"),
+	part("across", "where along the wall", across, func(p *Pin) *Across { return &p.Across }).like("36 from A"),
+	part("up", "how high", up, func(p *Pin) *Up { return &p.Up }).like("12 above floor"),
+	part("off", "on the floor: how far square off two walls", atWalls, func(p *Pin) *[]AtWall { return &p.FloorAt }).like("{basin wall: 12-1/2, end wall: 20}"),
 )
 
 var bondForm = form[string]{&shape{brief: "a [bond](#bonds)", say: "a bond: " + strings.Join(BondNames(), ", "), pattern: bondSchema}, func(r *reader, n *text.Node) (string, bool) {

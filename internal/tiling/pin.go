@@ -31,13 +31,25 @@ func (g *ground) heldBy() judge.Reason {
 
 // named: the crossing's middle is half a joint off the tile's lower left corner, both ways.
 func (m *maker) named(g *ground) (geom.Point, bool) {
-	x, _, okX := m.room.Across(g.canvas.face.Name, g.field.Pin.Across, 0)
-	y, _, okY := m.room.Up(g.canvas.face.Name, g.field.Pin.Up, 0)
-	if !okX || !okY {
+	p, ok := m.crossing(g)
+	if !ok {
+		m.found(diag.Look, "pin-not-placed", g.field.Pin.At, "where the pin of {0} on {1} is can not be worked out; the best layout is looked for instead",
+			"pin a wall by across and up, the floor by off: with two walls that meet", diag.T(g.field.Name), diag.T(g.canvas.face.Name))
 		return geom.Point{}, false
 	}
 	half := g.good.joint.MulDiv(1, 2)
-	return g.frame.In(geom.Point{X: x, Y: y}).Add(geom.Point{X: half, Y: half}), true
+	return g.frame.In(p).Add(geom.Point{X: half, Y: half}), true
+}
+
+// crossing is the place that a pin names, in the face's frame.
+func (m *maker) crossing(g *ground) (geom.Point, bool) {
+	pin := g.field.Pin
+	if g.canvas.face.Kind == site.FloorFace {
+		return m.room.Off(pin.FloorAt)
+	}
+	x, _, okX := m.room.Across(g.canvas.face.Name, pin.Across, 0)
+	y, _, okY := m.room.Up(g.canvas.face.Name, pin.Up, 0)
+	return geom.Point{X: x, Y: y}, okX && okY
 }
 
 // continued unrolls the corner: what is seen of one wall ends where what is seen of the other begins, and the joints run

@@ -113,6 +113,10 @@ func (m *maker) box(face site.Face, f document.Field) (box geom.Rect, cut, ok bo
 			box.Max.X = hi
 		}
 	}
+	if !ok {
+		m.found(diag.Stop, "field-not-placed", f.At, "where field {0} of {1} is can not be worked out, so it is left out",
+			"locate it from a corner or a center line of that face, and by a height; on a floor by a border", diag.T(f.Name), diag.T(face.Name))
+	}
 	if ok && (box.W() <= 0 || box.H() <= 0) {
 		m.found(diag.Stop, "field-upside-down", f.At, "field {0} ends before it begins on {1}",
 			"give the lower height or the left edge first", diag.T(f.Name), diag.T(face.Name))

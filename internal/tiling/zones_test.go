@@ -129,3 +129,32 @@ lay:
 		t.Errorf("columns are %v off", d.In())
 	}
 }
+
+// On the floor a pin is taped off two walls: 20 from the back wall's studs and 10 from the left wall's. A is the plan's
+// origin, the back wall runs along x and the room lies below it.
+func TestPinOnTheFloor(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  floor:
+    fields: {main: {tile: plain, bond: stack, pin: {off: {back: 20, left: 10}}}}
+`)
+	p, _, _ := Make(doc, solved, Options{})
+	f := p.Faces[0].Fields[0]
+	o := f.Chosen().Origin
+	if (o.X-in(t, "10-1/16")).Abs() > 50*unit.Micrometre || (o.Y+in(t, "19-15/16")).Abs() > 50*unit.Micrometre || !f.Held {
+		t.Errorf("origin %v, %v; held %v", o.X.In(), o.Y.In(), f.Held)
+	}
+}
+
+// A field that can not be placed is told of, never dropped without a word.
+func TestFieldNotPlaced(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  floor:
+    fields: {main: {tile: plain, bond: stack, up: 10 to 20 above floor}}
+`)
+	_, found, _ := Make(doc, solved, Options{})
+	if !found.Stops() {
+		t.Error("nothing stops work")
+	}
+}
