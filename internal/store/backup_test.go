@@ -5,6 +5,7 @@ import (
 	"database/sql"
 	"os"
 	"path/filepath"
+	"slices"
 	"sync"
 	"testing"
 )
@@ -256,8 +257,12 @@ func TestRestoreThatWasCutOff(t *testing.T) {
 	s := reopen(t, t.TempDir())
 	newRoom(t, s, "old")
 	closed(t, s)
-	copyOf(t, good, filepath.Join(s.dir, restoringFile)) // not yet set aside
+	copyOf(t, good, filepath.Join(s.dir, restoringFile)) // not yet set aside: that restore is forgotten
+	copyOf(t, good, filepath.Join(s.dir, restoringPart))
 	again := reopen(t, s.dir)
+	if got := files(t, s.dir); slices.Contains(got, restoringFile) || slices.Contains(got, restoringPart) {
+		t.Errorf("%v", got)
+	}
 	list, err := again.Rooms(t.Context())
 	if got := names(t, list, err); len(got) != 1 || got[0] != "old" {
 		t.Errorf("%v", got)

@@ -2,6 +2,7 @@ package store
 
 import (
 	"bytes"
+	"fmt"
 	"path/filepath"
 	"testing"
 )
@@ -56,7 +57,7 @@ func BenchmarkTick(b *testing.B) {
 	seq := int64(0)
 	for b.Loop() {
 		seq++
-		tick(b, s, room, Tick{Address: "wall A > 3 > 4", Ticked: true, From: Delivery{Client: "phone", Seq: seq}})
+		tick(b, s, room, Tick{Address: fmt.Sprint("wall A > ", seq%300), Ticked: true, From: Delivery{Client: "phone", Seq: seq}})
 	}
 }
 

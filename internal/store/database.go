@@ -49,8 +49,13 @@ func address(path string, u use) string {
 
 // removeDatabase removes a database and the files beside it; the log first, so that none is ever left without its own.
 func removeDatabase(path string) error {
-	for _, end := range []string{"-wal", "-shm", "-journal", ""} {
-		if err := os.Remove(path + end); err != nil && !errors.Is(err, fs.ErrNotExist) {
+	return forget(path+"-wal", path+"-shm", path+"-journal", path)
+}
+
+// forget removes files, in this order, that may not be there.
+func forget(paths ...string) error {
+	for _, path := range paths {
+		if err := os.Remove(path); err != nil && !errors.Is(err, fs.ErrNotExist) {
 			return err
 		}
 	}

@@ -64,12 +64,9 @@ func vacant(dir string) error {
 
 func replace(ctx context.Context, from, dir string) error {
 	restoring, path := filepath.Join(dir, restoringFile), filepath.Join(dir, dataFile)
-	part, err := partFile(restoring)
-	if err != nil {
-		return err
-	}
+	part := filepath.Join(dir, restoringPart)
 	if err := copyFile(from, part); err != nil {
-		return errors.Join(err, os.Remove(part))
+		return errors.Join(err, forget(part))
 	}
 	if err := moveInto(part, restoring); err != nil {
 		return err
@@ -86,7 +83,7 @@ func copyFile(from, to string) (err error) {
 		return err
 	}
 	defer in.Close()
-	out, err := os.OpenFile(to, os.O_WRONLY|os.O_TRUNC, 0)
+	out, err := os.OpenFile(to, os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o600)
 	if err != nil {
 		return err
 	}

@@ -21,6 +21,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"sync"
 
 	_ "modernc.org/sqlite" // the driver "sqlite", without cgo
 )
@@ -30,6 +31,7 @@ const (
 	dataFile      = "rooms.db"
 	newFile       = "making.db"    // a database until it is whole; then it is renamed
 	restoringFile = "restoring.db" // a whole backup on its way to become rooms.db
+	restoringPart = "restoring.part"
 )
 
 // Store is an open data folder. It is safe for use by many goroutines.
@@ -42,6 +44,8 @@ type Store struct {
 	reader *sql.DB
 	lock   *folderLock
 	feed   *feed
+	ending sync.Once
+	ended  error
 }
 
 // readers is how many reads go on at once; more only wait for a processor.
@@ -92,7 +96,9 @@ func ready(ctx context.Context, dir, path string) error {
 	switch {
 	case err == nil && info.Size() == 0:
 		return &Error{Kind: Damaged, Doing: "read " + dataFile, Cause: errors.New("the file is empty")}
-	case err == nil || !errors.Is(err, fs.ErrNotExist):
+	case err == nil:
+		return forget(filepath.Join(dir, restoringFile), filepath.Join(dir, restoringPart)) // a restore that was cut off early
+	case !errors.Is(err, fs.ErrNotExist):
 		return err
 	}
 	if _, err := os.Stat(path + "-wal"); err == nil {
@@ -117,16 +123,32 @@ func makeNew(ctx context.Context, making, path string) error {
 	return moveInto(making, path)
 }
 
-// Close waits for running calls, folds the write-ahead log into the database and lets go of the folder.
+// Close ends all subscriptions, waits for the change that is being stored, folds the write-ahead log into the database
+// and lets go of the folder. Closing twice is harmless.
 func (s *Store) Close() error {
-	s.feed.close()
-	var errs []error
-	for _, db := range []*sql.DB{s.reader, s.writer} { // the writer last: it folds the log
-		if db != nil {
-			errs = append(errs, db.Close())
-		}
+	s.ending.Do(func() {
+		s.feed.close()
+		s.ended = errors.Join(closeReader(s.reader), closeWriter(s.writer), s.lock.release())
+	})
+	return s.ended
+}
+
+// closeWriter waits for the one connection: sql.DB alone closes what is idle and leaves what is at work to itself.
+func closeWriter(db *sql.DB) error {
+	if db == nil {
+		return nil
 	}
-	return errors.Join(append(errs, s.lock.release())...)
+	if conn, err := db.Conn(context.Background()); err == nil {
+		defer conn.Close() // handed back to a closed sql.DB, which then closes it
+	}
+	return db.Close()
+}
+
+func closeReader(db *sql.DB) error {
+	if db == nil {
+		return nil
+	}
+	return db.Close()
 }
 
 // change runs fn in one transaction: all of it reaches the disk, or none.

@@ -152,3 +152,28 @@ func TestCanceledContext(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 }
+
+// Close waits for the change that is being stored, and only then lets another program in.
+func TestCloseWaitsForTheWriter(t *testing.T) {
+	s := fresh(t)
+	room := newRoom(t, s, "room")
+	told, _ := s.Subscribe(room.ID)
+	tx, err := s.writer.Begin()
+	if err != nil {
+		t.Fatal(err)
+	}
+	over := make(chan error)
+	go func() { over <- s.Close() }()
+	<-told // closed: Close is at work
+	_, err = Open(t.Context(), s.dir, Limits{})
+	wantKind(t, "while a change is being stored", err, InUse)
+	if _, _, err := appendIn(t.Context(), tx, room.ID, next(1)); err != nil {
+		t.Fatal(err)
+	}
+	if err := errors.Join(tx.Commit(), <-over, s.Close()); err != nil {
+		t.Fatal(err)
+	}
+	if now, err := reopen(t, s.dir).Head(t.Context(), room.ID); err != nil || now.Number != 2 {
+		t.Errorf("%d %v", now.Number, err)
+	}
+}

@@ -12,17 +12,31 @@ type Trail struct {
 	Redo int64 // itself an undo: its inverse brings back what it took away
 }
 
-// Trail reads the links between the revisions of a room.
+// Trail reads the links between the revisions of a room. It is asked for with every page, so it reads no revision: the
+// links alone are in an index.
 func (s *Store) Trail(ctx context.Context, id RoomID) (Trail, error) {
 	const doing = "look for what can be undone"
-	if _, err := s.Room(ctx, id); err != nil {
-		return Trail{}, err
+	rows, err := collect(ctx, s.reader, func(row *sql.Rows) (l link, err error) {
+		return l, row.Scan(&l.head, &l.number, &l.undoes)
+	}, `SELECT head, coalesce(number, 0), coalesce(undoes, 0) FROM room
+		LEFT JOIN revision ON room = id AND undoes IS NOT NULL WHERE id = ?`, id)
+	if err == nil && len(rows) == 0 {
+		err = NotFound
 	}
-	undoes, err := collect(ctx, s.reader, func(row *sql.Rows) (u int64, err error) {
-		return u, row.Scan(&u)
-	}, `SELECT coalesce(undoes, 0) FROM revision WHERE room = ? ORDER BY number`, id)
-	return trail(undoes), fault(doing, err)
+	if err != nil {
+		return Trail{}, fault(doing, err)
+	}
+	undoes := make([]int64, rows[0].head)
+	for _, l := range rows {
+		if l.number > 0 {
+			undoes[l.number-1] = l.undoes
+		}
+	}
+	return trail(undoes), nil
 }
+
+// link is a revision that undoes another; number 0: the room has none.
+type link struct{ head, number, undoes int64 }
 
 // trail replays a history, in which undoes[i] is what revision i+1 undoes, on two stacks. What stands can be undone; an
 // undo can be redone until a new edit comes. The first revision is the room itself and is not undone.

@@ -23,7 +23,7 @@ CREATE TABLE revision (
   FOREIGN KEY (room, undoes) REFERENCES revision (room, number)
 ) STRICT;
 
-CREATE INDEX revision_undoes ON revision (room, undoes) WHERE undoes IS NOT NULL;
+CREATE INDEX revision_undoes ON revision (room, undoes, number) WHERE undoes IS NOT NULL;
 
 -- What has been delivered, so that the same request is not carried out twice.
 CREATE TABLE delivery (

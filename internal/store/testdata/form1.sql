@@ -19,7 +19,7 @@ CREATE TABLE revision (
   PRIMARY KEY (room, number),
   FOREIGN KEY (room, undoes) REFERENCES revision (room, number)
 ) STRICT;
-CREATE INDEX revision_undoes ON revision (room, undoes) WHERE undoes IS NOT NULL;
+CREATE INDEX revision_undoes ON revision (room, undoes, number) WHERE undoes IS NOT NULL;
 CREATE TABLE delivery (
   scope  INTEGER NOT NULL, -- the room it was sent to; 0: it made a room
   client TEXT NOT NULL,
