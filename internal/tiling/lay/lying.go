@@ -13,12 +13,12 @@ func Lying(g geom.Region, p bond.Proto) geom.Region {
 	if p.Turn == 0 {
 		return g
 	}
-	return renamed(newMold(p).out(g), p, p.Turn)
+	return renamed(wayOf(p).out(g), p, p.Turn)
 }
 
 // LyingPoint carries one point the same way.
 func LyingPoint(at geom.Point, p bond.Proto) geom.Point {
-	return p.Turn.Point(at).Add(newMold(p).foot)
+	return p.Turn.Point(at).Add(wayOf(p).foot)
 }
 
 // Own is the way back from Lying.
@@ -26,7 +26,7 @@ func Own(g geom.Region, p bond.Proto) geom.Region {
 	if p.Turn == 0 {
 		return g
 	}
-	return renamed(newMold(p).in(g), p, 4-p.Turn)
+	return renamed(wayOf(p).in(g), p, 4-p.Turn)
 }
 
 func renamed(g geom.Region, p bond.Proto, by geom.Turn) geom.Region {

@@ -7,10 +7,9 @@ import (
 
 // mold is one proto's factory outline, in the tile's own frame and as it lies, and the way between the two.
 type mold struct {
+	way
 	own  geom.Region // in the tile's own frame
 	lies geom.Ring   // turned, its bounds' lower left corner at the origin
-	back geom.Turn   // the turn from lying to own
-	foot geom.Point  // the own frame's origin, seen from the lower left corner as it lies
 }
 
 func molds(b bond.Bond) []mold {
@@ -22,40 +21,56 @@ func molds(b bond.Bond) []mold {
 }
 
 func newMold(p bond.Proto) mold {
-	back := (4 - p.Turn) & 3
-	lying := geom.Rect{Max: geom.Point{X: p.W, Y: p.H}}
-	own := back.Rect(lying)
-	foot := p.Turn.Point(own.Min)
-	ring := p.Ring
-	if ring == nil {
-		size := geom.Rect{Max: own.Max.Sub(own.Min)}
-		ring = geom.RectRing(size, Left, Bottom, Right, Top)
-		m := mold{own: geom.Region{ring}, back: back, foot: foot}
-		m.lies = m.out(m.own)[0]
-		return m
+	w := wayOf(p)
+	if p.Ring != nil {
+		return mold{way: w, own: w.in(geom.Region{p.Ring}), lies: p.Ring}
 	}
-	m := mold{lies: ring, back: back, foot: foot}
-	m.own = m.in(geom.Region{ring})
-	return m
+	size := w.back.Rect(geom.Rect{Max: geom.Point{X: p.W, Y: p.H}})
+	own := geom.Region{geom.RectRing(geom.Rect{Max: size.Max.Sub(size.Min)}, Left, Bottom, Right, Top)}
+	return mold{way: w, own: own, lies: w.out(own)[0]}
 }
 
-// in carries what lies at the mold's lower left corner into the tile's own frame, exactly.
-func (m mold) in(g geom.Region) geom.Region {
-	return m.back.Region(g.Move(geom.Point{X: -m.foot.X, Y: -m.foot.Y}))
+// way leads from how a tile lies, its lower left corner at the origin, to the tile's own frame.
+type way struct {
+	back geom.Turn  // the turn from lying to own
+	foot geom.Point // the own frame's origin, seen from the lower left corner as it lies
+}
+
+func wayOf(p bond.Proto) way {
+	back := (4 - p.Turn) & 3
+	own := back.Rect(geom.Rect{Max: geom.Point{X: p.W, Y: p.H}})
+	return way{back: back, foot: p.Turn.Point(own.Min)}
+}
+
+// in carries what lies at the lower left corner into the tile's own frame, exactly.
+func (w way) in(g geom.Region) geom.Region {
+	if w.back == 0 {
+		return g.Move(geom.Point{})
+	}
+	return w.back.Region(g.Move(geom.Point{X: -w.foot.X, Y: -w.foot.Y}))
 }
 
 // out is the way back.
-func (m mold) out(g geom.Region) geom.Region {
-	return ((4 - m.back) & 3).Region(g).Move(m.foot)
+func (w way) out(g geom.Region) geom.Region {
+	if w.back == 0 {
+		return g.Move(geom.Point{})
+	}
+	return (4 - w.back).Region(g).Move(w.foot)
 }
 
 // point carries one point in.
-func (m mold) point(p geom.Point) geom.Point { return m.back.Point(p.Sub(m.foot)) }
+func (w way) point(p geom.Point) geom.Point { return w.back.Point(p.Sub(w.foot)) }
 
 // Factory returns a tile's whole outline in its own frame, with the labels of its sides.
 func Factory(p bond.Proto) geom.Region { return newMold(p).own }
 
 // OnPattern carries a piece's outline from the tile's own frame to the pattern frame, exactly.
 func OnPattern(p Piece, b bond.Bond) geom.Region {
-	return newMold(b.Protos[p.Proto]).out(p.Shape).Move(p.At)
+	proto := b.Protos[p.Proto]
+	if proto.Turn == 0 {
+		return p.Shape.Move(p.At)
+	}
+	w := wayOf(proto)
+	w.foot = w.foot.Add(p.At)
+	return w.out(p.Shape)
 }

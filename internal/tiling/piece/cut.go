@@ -92,7 +92,7 @@ func (w *work) hidden(l line) unit.Length {
 
 // sideName names the side that a cut is measured from.
 func (w *work) sideName(f facing) string {
-	name := factory[-f.label()]
+	name := factory[-f.label()][len(isFactory):]
 	if w.hex && f.upright() == (w.proto.Turn&1 == 1) {
 		return name + " corner"
 	}

@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"slices"
 
 	"dryfit/internal/geom"
@@ -71,12 +72,17 @@ func (w *work) read() {
 }
 
 // factory names the sides of a tile as it lies, by -label.
-var factory = [7]string{"", "left", "bottom", "right", "top"}
+var factory = [7]string{"", isFactory + "left", isFactory + "bottom", isFactory + "right", isFactory + "top"}
+
+// isFactory begins the name of every factory side.
+const isFactory = "factory "
 
 // hexagonal names the sides of a hexagon, by -label: standing on a corner, and turned to stand on a side.
 var hexagonal = [2][7]string{
-	{"", "lower right", "right", "upper right", "upper left", "left", "lower left"},
-	{"", "upper right", "top", "upper left", "lower left", "bottom", "lower right"},
+	{"", isFactory + "lower right", isFactory + "right", isFactory + "upper right",
+		isFactory + "upper left", isFactory + "left", isFactory + "lower left"},
+	{"", isFactory + "upper right", isFactory + "top", isFactory + "upper left",
+		isFactory + "lower left", isFactory + "bottom", isFactory + "lower right"},
 }
 
 // side names a factory side of the tile's own frame.
@@ -89,31 +95,33 @@ func (w *work) side(own geom.Label) string {
 
 // edges lists every label of the outline in the tile's own frame: factory sides first, then cuts.
 func (w *work) edges(own geom.Region) []PieceEdge {
-	var out []PieceEdge
-	for _, l := range labels(own) {
-		e := PieceEdge{Label: l, Name: "cut: " + w.edge(l).Name}
+	all := labels(own)
+	out := make([]PieceEdge, len(all))
+	for i, l := range all {
 		if l < 0 {
-			e.Name, e.Keep = "factory "+w.side(l), !w.free(l)
+			out[i] = PieceEdge{Label: l, Name: w.side(l), Keep: !w.free(l)}
+		} else {
+			out[i] = PieceEdge{Label: l, Name: "cut: " + w.edge(l).Name}
 		}
-		out = append(out, e)
 	}
 	return out
 }
 
 // labels returns the labels of a region once each: -1, -2 …, then cuts in ascending order.
 func labels(g geom.Region) []geom.Label {
-	var factory, cut []geom.Label
+	out := make([]geom.Label, 0, 8)
 	for _, r := range g {
 		for _, v := range r {
-			if v.Edge < 0 {
-				factory = append(factory, v.Edge)
-			} else {
-				cut = append(cut, v.Edge)
+			if !slices.Contains(out, v.Edge) {
+				out = append(out, v.Edge)
 			}
 		}
 	}
-	slices.Sort(factory)
-	slices.Reverse(factory)
-	slices.Sort(cut)
-	return append(slices.Compact(factory), slices.Compact(cut)...)
+	slices.SortFunc(out, func(a, b geom.Label) int {
+		if a < 0 && b < 0 {
+			return cmp.Compare(b, a)
+		}
+		return cmp.Compare(a, b)
+	})
+	return out
 }
