@@ -39,9 +39,10 @@ const (
 
 // Options bound a run. The zero value runs everything.
 type Options struct {
-	UpTo Stage
-	Face string             // lay out this face alone; silent: all
-	Step func(stage string) // told before each stage starts, for progress and for tests that count runs
+	UpTo  Stage
+	Face  string             // lay out this face alone; silent: all
+	Quick bool               // a held layout is not compared with the best: for following a hand
+	Step  func(stage string) // told before each stage starts, for progress and for tests that count runs
 }
 
 func (o Options) step(stage string) {
@@ -88,7 +89,7 @@ func solve(p *Plan, _ Options) bool {
 }
 
 func lay(p *Plan, o Options) bool {
-	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face})
+	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick})
 	p.Tiling = tiles
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)

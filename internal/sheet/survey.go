@@ -24,6 +24,33 @@ func SurveyOnScreen(p plan.Plan, asked []Line) (Screen, bool) {
 	return Screen{page, d.n}, d.n > 0
 }
 
+// PlanInList draws the outline of a floor alone, small.
+func PlanInList(p plan.Plan) draw.Page {
+	d := &survey{p: p, at: map[string]draw.XY{}}
+	d.place()
+	pen := draw.Line(2 * draw.Border)
+	if d.n == 0 {
+		pen = pen.As(draw.Dashed)
+	}
+	return ringPage("Plan of "+p.Name, d.ring, pen)
+}
+
+// SketchOfCorners draws what a room of so many corners may look like.
+func SketchOfCorners(n int) draw.Page {
+	return ringPage("A room with its corners", sketched(n, screenSize, screenSize*4/5), draw.Line(4*draw.Border))
+}
+
+// ringPage is an outline with a margin round it.
+func ringPage(title string, ring []draw.XY, pen draw.Pen) draw.Page {
+	const margin = 6 * draw.MM
+	p := draw.Path{Rings: [][]draw.XY{ring}, Closed: true, Pen: pen}
+	if len(ring) == 0 {
+		return draw.Page{Title: title, W: screenSize, H: screenSize}
+	}
+	box := p.Reach().Inset(-margin)
+	return draw.Page{Title: title, W: box.W(), H: box.H(), Items: draw.Moved([]draw.Item{p}, draw.At(-box.Lo.X, -box.Lo.Y))}
+}
+
 // survey is that drawing in the making.
 type survey struct {
 	crowd
@@ -95,7 +122,7 @@ func sketched(n int, w, h draw.Um) []draw.XY {
 func (d *survey) items() []draw.Item {
 	pen := draw.Line(draw.Heavy)
 	if d.n == 0 {
-		pen = draw.Line(draw.Narrow).As(draw.Dashed)
+		pen = draw.Pen{Width: draw.Narrow, Color: draw.Gray, Dash: draw.Dashed}
 	}
 	out := []draw.Item{draw.Path{ID: "room", Class: "room", Rings: [][]draw.XY{d.ring}, Closed: true, Pen: pen}}
 	var words []draw.Item
@@ -127,6 +154,9 @@ func (d *survey) lines() []taped {
 	var out []taped
 	for _, l := range order {
 		t := taped{Line: l, words: newest[l], class: "reading", pen: draw.Line(draw.Fine)}
+		if d.n == 0 {
+			t.pen = draw.Line(draw.Wide) // a sketch fills as it is read
+		}
 		if d.suspect(l) {
 			t.words, t.class, t.pen = t.words+"  take again", "reading suspect", draw.Pen{Width: draw.Heavy, Color: draw.Vermilion, Dash: draw.Dashed}
 		}
@@ -135,7 +165,7 @@ func (d *survey) lines() []taped {
 	for i, l := range d.asked {
 		t := taped{Line: l, class: "reading asked", pen: draw.Pen{Width: draw.Narrow, Color: draw.Gray, Dash: draw.Dotted}}
 		if i == 0 {
-			t.words, t.class, t.pen = l.From+"-"+l.To+" ?", "reading next", draw.Pen{Width: draw.Heavy, Color: draw.Blue, Dash: draw.Dotted}
+			t.words, t.class, t.pen = l.From+"-"+l.To+" ?", "reading next", draw.Pen{Width: 2 * draw.Border, Color: draw.Blue}
 		}
 		out = append(out, t)
 	}

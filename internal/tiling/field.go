@@ -185,7 +185,9 @@ func (m *maker) layouts(g *ground, faces []Face) (f Field) {
 		held := m.layout(g, search.Judge(in, pin))
 		held.Why = g.heldBy()
 		f.Layouts = []Layout{held}
-		m.costOfPin(g, in, f.Layouts[0])
+		if !m.options.Quick {
+			m.costOfPin(g, in, f.Layouts[0])
+		}
 	} else {
 		r := search.Best(in)
 		f.Searched = r.Searched

@@ -11,6 +11,8 @@ import (
 // Options bound the work.
 type Options struct {
 	Face string // this face alone; silent: all
+	// Quick leaves out what is not needed while a hand moves a pattern: what a held layout costs against the best.
+	Quick bool
 }
 
 // maker carries one run: its inputs and what it collects.

@@ -23,6 +23,7 @@ type Options struct {
 	Embed  bool   // carry the typeface inside, for a file that travels alone
 	Prefix string // before ids that the writer makes itself, where several drawings share a page
 	Fluid  bool   // no fixed size: as wide as the place that holds it
+	Sheet  bool   // the page's style sheet says how letters are spaced: its policy forbids style attributes
 }
 
 // Write encodes one page.
@@ -55,7 +56,11 @@ func (e *encoder) head() {
 	}
 	e.put(`<svg xmlns="http://www.w3.org/2000/svg"%s viewBox="0 0 %s %s" role="%s"`, size, w, h, e.role())
 	// Kerning and ligatures are off because the measured widths know neither; spaces count, since they are measured.
-	e.put(" font-family=\"'%s', sans-serif\" style=\"font-kerning:none;font-variant-ligatures:none\" xml:space=\"preserve\"", typeset.Family)
+	e.put(" font-family=\"'%s', sans-serif\"", typeset.Family)
+	if !e.opt.Sheet {
+		e.put(" style=\"font-kerning:none;font-variant-ligatures:none\"")
+	}
+	e.put(" xml:space=\"preserve\"")
 	e.put(" fill=\"none\" stroke-linejoin=\"round\">\n")
 	e.title(e.page.Title)
 	if e.opt.Embed {

@@ -1,0 +1,66 @@
+package web
+
+import (
+	"net/http"
+
+	"dryfit/internal/plan"
+	"dryfit/internal/report"
+)
+
+var cutPage = pageOf{"cut", cut}
+
+// cutting is what to cut, from what.
+type cutting struct {
+	Goods report.Table
+	Plans []cutPlan
+	Faces []faceCuts
+}
+
+// cutPlan is which piece comes out of which tile of a good.
+type cutPlan struct {
+	Table report.Table
+	Bound string
+}
+
+// faceCuts are the pieces of one face and the settings of the saw that make them.
+type faceCuts struct {
+	Name   string
+	Pieces []pieceLine
+	Saw    report.Table
+	Whole  string
+}
+
+func cut(v *view, r *http.Request) (*frame, error) {
+	if err := v.make(plan.Options{}); err != nil {
+		return nil, err
+	}
+	c := cutting{Goods: report.Goods(v.Plan)}
+	for _, g := range v.Plan.Tiling.Goods {
+		if g.CutFrom > 0 {
+			c.Plans = append(c.Plans, cutPlan{report.Cutting(v.Plan, g), capital(report.Bound(g))})
+		}
+	}
+	done, err := v.ticks()
+	if err != nil {
+		return nil, err
+	}
+	for _, f := range v.Plan.Tiling.Faces {
+		c.Faces = append(c.Faces, v.faceCuts(f, done))
+	}
+	answer := "Nothing is laid out yet, so nothing is cut."
+	if len(c.Faces) > 0 {
+		answer = "To buy: " + report.Facts(v.Plan)[2].Answer + "."
+	}
+	return &frame{Title: "Cut", Question: "What do I cut, from what?", Answer: answer, Body: c}, nil
+}
+
+func (v *view) faceCuts(f plan.Face, done map[string]string) faceCuts {
+	out := faceCuts{Name: f.Name, Saw: report.Saw(v.Plan, f), Whole: report.WholeWords(f)}
+	for _, p := range v.pieces(f) {
+		if !p.Whole {
+			p.Done = done[p.ID] == p.Hash
+			out.Pieces = append(out.Pieces, p)
+		}
+	}
+	return out
+}

@@ -1,0 +1,309 @@
+package web
+
+import (
+	"fmt"
+	"html/template"
+	"net/http"
+	"net/url"
+
+	"dryfit/internal/draw"
+	"dryfit/internal/plan"
+	"dryfit/internal/report"
+	"dryfit/internal/sheet"
+	"dryfit/internal/unit"
+)
+
+var layoutPage = pageOf{"layout", layout}
+
+// laidOut is one face with its layout, the others that were found, and what may be asked of it.
+type laidOut struct {
+	Faces   []faceTab
+	Face    string
+	Field   string
+	Drawing template.HTML
+	Scale   int64
+	CanMove bool
+	Fixed   string // why the pattern can not be moved by hand
+	Held    bool
+	Figures []figure
+	Step    string // how far one press of an arrow moves the pattern
+	StepUm  int64
+	Choices []choice
+	Compare report.Table
+	Why     string
+	Pieces  []pieceLine
+	Whole   string
+	Asks    []field
+	Tiles   collection
+	NewFace []string // faces without tile work
+	Goods   []string
+	Says    []said
+}
+
+// faceTab is one face to choose.
+type faceTab struct {
+	Name, Address string
+	Here          bool
+}
+
+// figure is one number of a layout.
+type figure struct{ Name, Value string }
+
+// choice is one of the best few layouts.
+type choice struct {
+	K            int
+	Name, Reason string
+	Picture      string
+	Here         bool
+}
+
+// pieceLine is one piece in words: what a tap on it shows.
+type pieceLine struct {
+	ID, Address, Kind, Cut, Exact, Holes, Keep, Tolerance string
+	Whole                                                 bool
+	Hash                                                  string
+	Done                                                  bool
+}
+
+func layout(v *view, r *http.Request) (*frame, error) {
+	if err := v.make(plan.Options{UpTo: plan.UpToSite}); err != nil {
+		return nil, err
+	}
+	l := laidOut{Face: v.chosenFace(r)}
+	if err := v.make(plan.Options{UpTo: plan.UpToTiling, Face: l.Face, Quick: v.Unsaved}); err != nil {
+		return nil, err
+	}
+	v.choosable(&l)
+	answer := "No tile is laid on any face yet. Say which tile there is, then on which face it goes."
+	if f, z, ok := v.laid(l.Face, r.FormValue("field")); ok {
+		l.Field = z.Name
+		if err := v.showFace(&l, f, z); err != nil {
+			return nil, err
+		}
+		answer = fmt.Sprintf("%s: %d whole, %d cut. %s", capital(l.Face), z.Chosen().Whole, z.Chosen().CutCount, capital(z.Chosen().Why.Say(v.Plan.Style)))
+	} else if l.Face != "" {
+		answer = capital(l.Face) + " can not be laid yet: " + v.missing() + "."
+	}
+	if !v.Unsaved {
+		v.asks(&l)
+	}
+	return &frame{Title: "Lay out", Question: "Where does everything land?", Answer: answer, Body: l}, nil
+}
+
+// chosenFace is the face that is asked for, or the first with tile work.
+func (v *view) chosenFace(r *http.Request) string {
+	asked := r.FormValue("face")
+	for _, l := range v.Plan.Document.Lay {
+		if l.Face == asked {
+			return asked
+		}
+	}
+	if len(v.Plan.Document.Lay) > 0 {
+		return v.Plan.Document.Lay[0].Face
+	}
+	return ""
+}
+
+func (v *view) choosable(l *laidOut) {
+	has := map[string]bool{}
+	for _, f := range v.Plan.Document.Lay {
+		has[f.Face] = true
+		l.Faces = append(l.Faces, faceTab{f.Face, v.Address() + "/layout?face=" + url.QueryEscape(f.Face), f.Face == l.Face})
+	}
+	for _, f := range v.faces() {
+		if !has[f] {
+			l.NewFace = append(l.NewFace, f)
+		}
+	}
+	for _, t := range v.Plan.Document.Tiles {
+		l.Goods = append(l.Goods, t.Name)
+	}
+}
+
+// laid finds a field of a face: the one named, else the one with the most pieces.
+func (v *view) laid(face, field string) (f plan.Face, z plan.Field, ok bool) {
+	for _, f = range v.Plan.Tiling.Faces {
+		if f.Name != face {
+			continue
+		}
+		for _, c := range f.Fields {
+			if len(c.Layouts) == 0 {
+				continue
+			}
+			if c.Name == field {
+				return f, c, true
+			}
+			if !ok || c.Region.Area2() > z.Region.Area2() {
+				z, ok = c, true
+			}
+		}
+		return f, z, ok
+	}
+	return f, z, false
+}
+
+func (v *view) showFace(l *laidOut, f plan.Face, z plan.Field) error {
+	screen, ok := sheet.FaceOnScreen(v.Plan, f.Name)
+	if !ok {
+		return nil
+	}
+	var err error
+	if l.Drawing, err = drawn(screen.Page, "face-"); err != nil {
+		return err
+	}
+	l.Scale, l.Held = screen.Scale, z.Held
+	_, l.CanMove = v.crossing(f.Name, z)
+	if !l.CanMove {
+		l.Fixed = "The pattern of this face can not be moved by hand: it has no heights to hold a joint at. Choose among the layouts below."
+	}
+	l.Step, l.StepUm = v.Plan.Style.Format(v.step()), int64(v.step()/unit.Micrometre)
+	l.Figures = v.figures(z)
+	l.Why = z.Chosen().Why.Say(v.Plan.Style)
+	l.Pieces, l.Whole = v.pieces(f), report.WholeWords(f)
+	l.Says = v.about([]string{"lay", f.Name})
+	if v.Unsaved {
+		return nil
+	}
+	return v.choices(l)
+}
+
+// step is how far one press moves the pattern: a quarter inch or five millimetres.
+func (v *view) step() unit.Length {
+	if v.Plan.Style.System == unit.Millimetres {
+		return 5 * unit.Millimetre
+	}
+	return unit.Inch / 4
+}
+
+// figures are the numbers that a hand follows while it moves the pattern.
+func (v *view) figures(z plan.Field) []figure {
+	c := z.Chosen()
+	out := []figure{{"whole tiles", fmt.Sprint(c.Whole)}, {"cut pieces", fmt.Sprint(c.CutCount)}, {"tiles cut up", fmt.Sprint(c.Tiles)}}
+	for _, m := range c.Measures {
+		switch m.Name {
+		case "narrowest cut", "slivers in sight", "holes clear of joints", "balance":
+			value := v.Plan.Style.Format(m.Length)
+			switch {
+			case m.None:
+				value = "none"
+			case m.IsCount:
+				value = fmt.Sprint(m.Count)
+			}
+			out = append(out, figure{string(m.Name), value})
+		}
+	}
+	return out
+}
+
+// pieces words every piece of a face in the order of setting.
+func (v *view) pieces(f plan.Face) []pieceLine {
+	s := v.Plan.Style
+	var out []pieceLine
+	for _, c := range report.InSettingOrder(f) {
+		p := pieceLine{ID: f.Mark + " " + c.Address, Address: c.Address, Kind: report.PieceKind(c), Whole: c.Whole && len(c.Holes) == 0,
+			Holes: report.HolesWords(s, c.Holes), Hash: outlineHash(c.InTile)}
+		if !c.Whole {
+			p.Cut, p.Exact, p.Keep, p.Tolerance = report.CutWords(s, c.Cut), report.ExactWords(s, c.Cut), report.KeptWords(c), report.ToleranceWords(s, c.Cut)
+		}
+		out = append(out, p)
+	}
+	return out
+}
+
+// choices are the best few layouts as the search found them, whether one is held or not.
+func (v *view) choices(l *laidOut) error {
+	free, err := v.free(l.Face, l.Field)
+	if err != nil {
+		return err
+	}
+	_, z, ok := free.laid(l.Face, l.Field)
+	if !ok {
+		return nil
+	}
+	for i, c := range z.Layouts {
+		reason := c.Why.Say(v.Plan.Style)
+		if i > 0 {
+			reason = c.WhyNot.Say(v.Plan.Style)
+		}
+		name := "best found"
+		if i > 0 {
+			name = fmt.Sprintf("other %d", i)
+		}
+		picture := fmt.Sprintf("%s/thumb.svg?%s", v.Address(), url.Values{"face": {l.Face}, "field": {l.Field}, "k": {fmt.Sprint(i)}, "at": {fmt.Sprint(v.Head)}}.Encode())
+		l.Choices = append(l.Choices, choice{i, name, capital(reason), picture, i == 0 && !l.Held})
+	}
+	if face, ok := v.Plan.Room.Face(l.Face); ok {
+		l.Compare = report.Layouts(free.Plan, face, z)
+	}
+	return nil
+}
+
+// asks are the questions about the face and its tile.
+func (v *view) asks(l *laidOut) {
+	l.Tiles = v.collection(tileKind)
+	if l.Face == "" {
+		return
+	}
+	lay := func(label, key string) field { return v.field(label, "lay", l.Face, key) }
+	l.Asks = append(l.Asks, lay("Look for", "look for").oneOf("even cuts", "fewest tiles", "fewest cuts", "lines up", "holes safe"))
+	for _, d := range v.Plan.Document.Lay {
+		if d.Face != l.Face {
+			continue
+		}
+		for _, z := range d.Fields {
+			of := func(label, key string) field {
+				return v.field(label+" of "+z.Name, "lay", l.Face, "fields", z.Name, key)
+			}
+			l.Asks = append(l.Asks, of("Tile", "tile").oneOf(l.Goods...), of("Bond", "bond").like("stack, running 1/2, running 1/3, diagonal, herringbone 45"),
+				of("Joint", "joint").like(v.sample("1/8", "3")).tape(), of("Upright", "upright").oneOf("yes", "no"))
+		}
+	}
+}
+
+// tileKind asks for a tile as its label says it.
+var tileKind = kind{"tiles", "Tiles, as their labels say", "tile", "wall tile", []ask{
+	{key: "size", label: "Size: length x width x thickness", inches: "24 x 12 x 3/8", metric: "600 x 300 x 9"},
+	{key: "kind", label: "Made of", choices: []string{"ceramic", "porcelain", "stone", "glass", "mosaic"}},
+	{key: "joint", label: "Joint", inches: "1/8", metric: "3", tape: true},
+	{key: "per box", label: "Tiles in a box", inches: "8", metric: "8"},
+	{key: "turns", label: "May be turned", choices: []string{"any", "half", "none"}},
+	{key: "breakage", label: "More for breakage", inches: "2", metric: "2"},
+	{key: "spares", label: "Spares to keep", inches: "2", metric: "2"},
+}}
+
+// thumb draws one of the layouts, small.
+func (s *Server) thumb(w http.ResponseWriter, r *http.Request) error {
+	v, err := s.view(r)
+	if err != nil {
+		return err
+	}
+	page, err := v.thumbnail(r.FormValue("face"), r.FormValue("field"), r.FormValue("k"))
+	if err != nil {
+		return err
+	}
+	w.Header().Set("Cache-Control", "private, max-age=3600")
+	return sendDrawing(w, r, page)
+}
+
+func (v *view) thumbnail(face, field, k string) (draw.Page, error) {
+	none := fault{http.StatusNotFound, "There is no such layout."}
+	free, err := v.free(face, field)
+	if err != nil {
+		return draw.Page{}, err
+	}
+	_, z, ok := free.laid(face, field)
+	var n int
+	if _, err := fmt.Sscan(k, &n); err != nil || !ok || n < 0 || n >= len(z.Layouts) {
+		return draw.Page{}, none
+	}
+	if n > 0 {
+		if free, err = free.with(v.hold(face, z, z.Layouts[n])); err != nil {
+			return draw.Page{}, err
+		}
+	}
+	page, ok := sheet.LayoutOnScreen(free.Plan, face)
+	if !ok {
+		return draw.Page{}, none
+	}
+	return page, nil
+}

@@ -1,0 +1,87 @@
+package web
+
+import (
+	"context"
+	"net/http"
+	"net/http/httptest"
+	"net/url"
+	"strings"
+	"testing"
+	"time"
+
+	"dryfit/internal/demo"
+	"dryfit/internal/store"
+)
+
+// site is a server over a fresh data folder with the demo rooms, and a person at the same machine.
+type site struct {
+	*testing.T
+	server *Server
+	http   http.Handler
+	store  *store.Store
+}
+
+var noon = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
+
+func open(t *testing.T, share *Share) *site {
+	t.Helper()
+	st, err := store.Open(context.Background(), t.TempDir(), store.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { st.Close() })
+	if err := Welcome(context.Background(), st, demo.Rooms(), noon); err != nil {
+		t.Fatal(err)
+	}
+	s := New(Options{Store: st, Now: func() time.Time { return noon }, Share: share})
+	return &site{t, s, s.Handler(), st}
+}
+
+// ask sends a request as the person at this machine.
+func (s *site) ask(method, path string, form url.Values) *httptest.ResponseRecorder {
+	s.Helper()
+	r := httptest.NewRequest(method, "http://127.0.0.1:8080"+path, strings.NewReader(form.Encode()))
+	r.RemoteAddr = "127.0.0.1:5000"
+	if method == "POST" {
+		r.Header.Set("Content-Type", "application/x-www-form-urlencoded")
+	}
+	w := httptest.NewRecorder()
+	s.http.ServeHTTP(w, r)
+	return w
+}
+
+func (s *site) get(path string) string {
+	s.Helper()
+	w := s.ask("GET", path, nil)
+	if w.Code != 200 {
+		s.Fatalf("GET %s: %d\n%s", path, w.Code, w.Body)
+	}
+	return w.Body.String()
+}
+
+func (s *site) post(path string, pairs ...string) *httptest.ResponseRecorder {
+	s.Helper()
+	form := url.Values{}
+	for i := 0; i < len(pairs); i += 2 {
+		form.Add(pairs[i], pairs[i+1])
+	}
+	return s.ask("POST", path, form)
+}
+
+func (s *site) head(room store.RoomID) string {
+	s.Helper()
+	r, err := s.store.Head(context.Background(), room)
+	if err != nil {
+		s.Fatal(err)
+	}
+	return string(r.Text)
+}
+
+func has(t *testing.T, page string, words ...string) {
+	t.Helper()
+	for _, w := range words {
+		if !strings.Contains(page, w) {
+			t.Errorf("the page lacks %q", w)
+		}
+	}
+}

@@ -1,0 +1,135 @@
+package web
+
+import (
+	"encoding/json"
+	"net/url"
+	"slices"
+	"strings"
+
+	"dryfit/internal/text"
+)
+
+// opsOf reads a form into operations on the document that the form was filled from. An input that says what stands there
+// already is none. The order is that of the inputs' names, so that the same form gives the same operations.
+func opsOf(form url.Values, base *text.Node) ([]text.Op, error) {
+	var ops []text.Op
+	for _, name := range sortedKeys(form) {
+		do, rest, _ := strings.Cut(name, ":")
+		typed := strings.TrimSpace(form.Get(name))
+		switch do {
+		case doSet, doList, doAgain:
+			path, err := pathOf(rest)
+			if err != nil {
+				return nil, err
+			}
+			if op, changed := change(do, path, typed, at(base, path...)); changed {
+				ops = append(ops, op)
+			}
+		case "remove":
+			path, err := pathOf(typed)
+			if err != nil {
+				return nil, err
+			}
+			ops = append(ops, text.Op{Do: text.Remove, Path: path})
+		case "add":
+			op, given, err := added(form, typed)
+			if err != nil {
+				return nil, err
+			}
+			if given {
+				ops = append(ops, op)
+			}
+		}
+	}
+	return ops, nil
+}
+
+func sortedKeys(form url.Values) []string {
+	var out []string
+	for k := range form {
+		out = append(out, k)
+	}
+	slices.Sort(out)
+	return out
+}
+
+func pathOf(s string) ([]string, error) {
+	var path []string
+	if err := json.Unmarshal([]byte(s), &path); err != nil || len(path) == 0 || slices.Contains(path, "") {
+		return nil, fault{400, "That form is not one of ours."}
+	}
+	return path, nil
+}
+
+// change makes the operation of one input. An emptied reading becomes unknown, anything else emptied is taken out.
+func change(do string, path []string, typed string, was *text.Node) (op text.Op, changed bool) {
+	set := func(value string) (text.Op, bool) { return text.Op{Do: text.Set, Path: path, Value: value}, true }
+	switch {
+	case do == doAgain && typed == "":
+		return op, false
+	case do == doAgain:
+		return set(again(was, typed))
+	case do == doSet && typed == shown(was, plain), do == doList && typed == shown(was, joined):
+		return op, false
+	case typed == "" && path[0] == "survey":
+		return set("unknown")
+	case typed == "":
+		return text.Op{Do: text.Remove, Path: path}, true
+	case do == doList:
+		return set(listed(typed))
+	}
+	return set(text.Quote(typed))
+}
+
+func shown(n *text.Node, as func(*text.Node) string) string {
+	if n == nil {
+		return ""
+	}
+	return strings.TrimSpace(as(n))
+}
+
+// again puts a further reading behind those that are there, oldest first.
+func again(was *text.Node, typed string) string {
+	all := &text.Node{Kind: text.List}
+	switch {
+	case was == nil || was.Kind == text.Empty || plain(was) == "":
+	case was.Kind == text.List:
+		all.Items = append(all.Items, was.Items...)
+	default:
+		all.Items = append(all.Items, was)
+	}
+	if len(all.Items) == 0 {
+		return text.Quote(typed)
+	}
+	all.Items = append(all.Items, &text.Node{Kind: text.Scalar, Text: typed})
+	return text.Flow(all)
+}
+
+// listed turns words with commas between into a list.
+func listed(typed string) string {
+	all := &text.Node{Kind: text.List}
+	for _, w := range strings.Split(typed, ",") {
+		if w = strings.TrimSpace(w); w != "" {
+			all.Items = append(all.Items, &text.Node{Kind: text.Scalar, Text: w})
+		}
+	}
+	return text.Flow(all)
+}
+
+// added makes the operation of a form that adds a thing to a collection: its name in "new.name", its facts in "new.KEY".
+func added(form url.Values, collection string) (op text.Op, given bool, err error) {
+	path, err := pathOf(collection)
+	name := strings.TrimSpace(form.Get("new.name"))
+	if err != nil || name == "" {
+		return op, false, err
+	}
+	thing := &text.Node{Kind: text.Map}
+	for _, k := range sortedKeys(form) {
+		key, ours := strings.CutPrefix(k, "new.")
+		value := strings.TrimSpace(form.Get(k))
+		if ours && key != "name" && value != "" {
+			thing.Entries = append(thing.Entries, text.Entry{Key: key, Value: &text.Node{Kind: text.Scalar, Text: value}})
+		}
+	}
+	return text.Op{Do: text.Add, Path: append(path, name), Value: text.Flow(thing)}, true, nil
+}

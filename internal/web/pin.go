@@ -1,0 +1,154 @@
+package web
+
+import (
+	"fmt"
+	"net/http"
+	"strconv"
+
+	"dryfit/internal/document"
+	"dryfit/internal/geom"
+	"dryfit/internal/plan"
+	"dryfit/internal/text"
+	"dryfit/internal/unit"
+)
+
+// pin holds a pattern where a hand has moved it, or at one of the layouts, or lets it go.
+func (s *Server) pin(w http.ResponseWriter, r *http.Request) error {
+	v, err := s.view(r)
+	if err != nil {
+		return err
+	}
+	base, err := s.base(r, v)
+	if err != nil {
+		return err
+	}
+	from := *v
+	from.take(base.Text)
+	ops, err := from.pinOps(r)
+	if err != nil {
+		return err
+	}
+	return s.change(w, r, v, base, ops)
+}
+
+func pinPath(face, field string) []string { return []string{"lay", face, "fields", field, "pin"} }
+
+// pinOps reads what the hand did.
+func (v *view) pinOps(r *http.Request) ([]text.Op, error) {
+	face, field := r.PostFormValue("face"), r.PostFormValue("field")
+	if face == "" || field == "" || at(v.Tree, pinPath(face, field)[:4]...) == nil {
+		return nil, fault{http.StatusUnprocessableEntity, "That face is not laid in the document."}
+	}
+	if r.PostFormValue("free") != "" {
+		if at(v.Tree, pinPath(face, field)...) == nil {
+			return nil, nil
+		}
+		return []text.Op{{Do: text.Remove, Path: pinPath(face, field)}}, nil
+	}
+	if k := r.PostFormValue("layout"); k != "" {
+		return v.chooseLayout(face, field, k)
+	}
+	return v.moveBy(face, field, umOf(r, "dx"), umOf(r, "dy"))
+}
+
+// umOf reads a distance in micrometres of the room. What is no number, or larger than any room, is none.
+func umOf(r *http.Request, name string) unit.Length {
+	um, err := strconv.ParseFloat(r.PostFormValue(name), 64)
+	if err != nil || um != um || um > 1e7 || um < -1e7 {
+		return 0
+	}
+	return unit.FromMM(um / 1000)
+}
+
+// chooseLayout holds one of the layouts that the search found. The best one needs no holding.
+func (v *view) chooseLayout(face, field, k string) ([]text.Op, error) {
+	free, err := v.free(face, field)
+	if err != nil {
+		return nil, err
+	}
+	n, err := strconv.Atoi(k)
+	_, z, ok := free.laid(face, field)
+	if err != nil || !ok || n < 0 || n >= len(z.Layouts) {
+		return nil, fault{http.StatusUnprocessableEntity, "There is no such layout any more: the room has changed."}
+	}
+	if op := free.hold(face, z, z.Layouts[n]); n > 0 {
+		return []text.Op{op}, nil
+	}
+	if at(v.Tree, pinPath(face, field)...) == nil {
+		return nil, nil
+	}
+	return []text.Op{{Do: text.Remove, Path: pinPath(face, field)}}, nil
+}
+
+// moveBy holds the joint crossing so far from where it is, at a mark of the tape.
+func (v *view) moveBy(face, field string, dx, dy unit.Length) ([]text.Op, error) {
+	if err := v.make(plan.Options{UpTo: plan.UpToTiling, Face: face, Quick: true}); err != nil {
+		return nil, err
+	}
+	_, z, ok := v.laid(face, field)
+	if !ok || z.Name != field {
+		return nil, fault{http.StatusUnprocessableEntity, "That face can not be laid yet."}
+	}
+	c, ok := v.crossing(face, z)
+	if !ok {
+		return nil, fault{http.StatusUnprocessableEntity, "The pattern of this face can not be held by hand."}
+	}
+	op, _ := v.holdAt(face, z, geom.Point{X: c.X + dx, Y: c.Y + dy})
+	return []text.Op{op}, nil
+}
+
+// crossing is the middle of the joint crossing at the lower left corner of the pattern's first tile, on the face. False
+// where the document has no words to hold one there.
+func (v *view) crossing(face string, z plan.Field) (geom.Point, bool) {
+	_, _, across := v.Plan.Room.Across(face, document.Across{Given: true, From: "left"}, 0)
+	_, _, up := v.Plan.Room.Up(face, document.Up{Given: true, Datum: document.AboveLevel}, 0)
+	return v.corner(z, z.Chosen().Origin), across && up
+}
+
+func (v *view) corner(z plan.Field, origin geom.Point) geom.Point {
+	half := z.Joint.MulDiv(1, 2)
+	return geom.Frame{Origin: origin, Angle: z.Angle}.Out(geom.Point{X: -half, Y: -half})
+}
+
+func (v *view) hold(face string, z plan.Field, l plan.Layout) text.Op {
+	op, _ := v.holdAt(face, z, v.corner(z, l.Origin))
+	return op
+}
+
+// holdAt words a pin in the document's unit: from the left end of the face, or from the right end where it lies beyond
+// the left one, and from the level line.
+func (v *view) holdAt(face string, z plan.Field, c geom.Point) (text.Op, bool) {
+	left, _, okL := v.Plan.Room.Across(face, document.Across{Given: true, From: "left"}, 0)
+	right, _, okR := v.Plan.Room.Across(face, document.Across{Given: true, From: "right"}, 0)
+	s := unit.DefaultStyle(v.Plan.Document.Units)
+	s.Mark = s.Mark.MulDiv(1, 2) // the search's marks: 1/32 in or 0.5 mm
+	across := s.Bare(c.X-left) + " from left"
+	if c.X < left {
+		across = s.Bare(right-c.X) + " from right"
+	}
+	up := s.Bare(c.Y) + " above level"
+	if c.Y.Round(s.Mark) < 0 {
+		up = s.Bare(-c.Y) + " below level"
+	}
+	return text.Op{Do: text.Set, Path: pinPath(face, z.Name), Value: fmt.Sprintf("{across: %s, up: %s}", across, up)}, okL && okR
+}
+
+// with is the view after one more operation, not kept.
+func (v *view) with(op text.Op) (*view, error) {
+	next, refused := try(v.Text, []text.Op{op})
+	if len(refused) > 0 {
+		return nil, fault{http.StatusUnprocessableEntity, capital(refused[0].Say(v.Plan.Style)) + "."}
+	}
+	out := *v
+	out.take(next)
+	return &out, out.make(plan.Options{UpTo: plan.UpToTiling, Face: op.Path[1], Quick: true})
+}
+
+// free is the view with no pin on a field, planned for its face.
+func (v *view) free(face, field string) (*view, error) {
+	if at(v.Tree, pinPath(face, field)...) != nil {
+		return v.with(text.Op{Do: text.Remove, Path: pinPath(face, field)})
+	}
+	out := *v
+	return &out, out.make(plan.Options{UpTo: plan.UpToTiling, Face: face})
+}

@@ -1,0 +1,84 @@
+// Package web is the room on a page: the pages of `dryfit serve`, their forms, their drawings and their style.
+//
+// It takes rooms from the store and requests from a browser, and gives pages. Rules: it runs plan.Make and no stage by
+// itself; every change of a room is a list of operations on its document, kept as a new revision; what a page shows is
+// worded by report and drawn by sheet; a page works without its script, which only makes it quicker; nothing comes from
+// an outside address; what a browser sends is checked here, whatever the page that sent it looked like.
+package web
+
+import (
+	"net/http"
+	"time"
+
+	"dryfit/internal/store"
+)
+
+// Options say what is served to whom.
+type Options struct {
+	Store *store.Store
+	Now   func() time.Time // for the dates of revisions
+	Share *Share           // links for other machines; nil serves this machine alone
+}
+
+// Server serves the rooms of one store.
+type Server struct {
+	store  *store.Store
+	now    func() time.Time
+	share  *Share
+	plans  planner
+	look   looks
+	assets assets
+}
+
+// New readies a server.
+func New(o Options) *Server {
+	return &Server{store: o.Store, now: o.Now, share: o.Share, look: parseLooks(), assets: readAssets()}
+}
+
+// Handler answers every request. What is no known path is not found; no path reaches the file system.
+func (s *Server) Handler() http.Handler {
+	mux := http.NewServeMux()
+	for pattern, h := range map[string]handler{
+		"GET /{$}":                    s.rooms,
+		"POST /rooms":                 s.newRoom,
+		"POST /look":                  s.setLook,
+		"GET /room/{room}":            s.toMeasure,
+		"GET /room/{room}/measure":    s.page(measurePage),
+		"GET /room/{room}/layout":     s.page(layoutPage),
+		"GET /room/{room}/cut":        s.page(cutPage),
+		"GET /room/{room}/book":       s.page(bookPage),
+		"GET /room/{room}/source":     s.page(sourcePage),
+		"GET /room/{room}/history":    s.page(historyPage),
+		"GET /room/{room}/wall":       s.page(wallPage),
+		"POST /room/{room}/edit":      s.edit,
+		"POST /room/{room}/source":    s.replace,
+		"POST /room/{room}/face":      s.layFace,
+		"POST /room/{room}/pin":       s.pin,
+		"POST /room/{room}/ticks":     s.tick,
+		"POST /room/{room}/undo":      s.undo,
+		"POST /room/{room}/redo":      s.redo,
+		"GET /room/{room}/live":       s.live,
+		"GET /corners/{n}":            s.cornerSketch,
+		"GET /room/{room}/plan.svg":   s.planPicture,
+		"GET /room/{room}/thumb.svg":  s.thumb,
+		"GET /room/{room}/sheet/{n}":  s.sheet,
+		"GET /room/{room}/get/{file}": s.download,
+		"GET /share":                  s.sharePage,
+		"GET /s/{secret}":             s.enter,
+	} {
+		mux.Handle(pattern, s.wrap(h))
+	}
+	mux.HandleFunc("GET /static/{file}", s.assets.serve)
+	return s.guard(mux)
+}
+
+// handler answers a request or says why it can not.
+type handler func(w http.ResponseWriter, r *http.Request) error
+
+func (s *Server) wrap(h handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if err := h(w, r); err != nil {
+			s.fail(w, r, err)
+		}
+	})
+}
