@@ -45,13 +45,28 @@ func InSettingOrder(f tiling.Face) []piece.Piece {
 func Pieces(p plan.Plan, f tiling.Face) Table {
 	u := " (" + p.Style.System.String() + ")"
 	t := Table{Title: "Pieces in the order of setting", Empty: "Nothing is cut or drilled on this face.",
-		Columns: text("Piece", "Shape", "Cut to"+u, "Exact"+u, "Factory edges to keep", "Holes"+u, "Neck", "Wall ±", "Measured first", "Set")}
+		Columns: text("Piece", "Tile", "Shape", "Cut to"+u, "Exact"+u, "Factory edges to keep", "Holes"+u, "Neck", "Wall ±", "Measured first", "Set")}
 	worked, _ := Worked(f)
+	tiles := tilesOf(f)
 	for _, c := range worked {
-		t.Rows = append(t.Rows, []string{c.Address, PieceKind(c), CutWords(p.Style, c.Cut), ExactWords(p.Style, c.Cut), KeptWords(c),
+		t.Rows = append(t.Rows, []string{c.Address, tiles[c.Address], PieceKind(c), CutWords(p.Style, c.Cut), ExactWords(p.Style, c.Cut), KeptWords(c),
 			HolesWords(p.Style, c.Holes), neck(p.Style, c.Cut), ToleranceWords(p.Style, c.Cut), first(c.Cut), box})
 	}
-	return t.without("Holes"+u, "Neck")
+	return t.without("Tile", "Holes"+u, "Neck")
+}
+
+// tilesOf names the tile of each piece, by address; nothing where the face has one tile alone.
+func tilesOf(f tiling.Face) map[string]string {
+	out := map[string]string{}
+	several := slices.ContainsFunc(f.Fields, func(z tiling.Field) bool { return z.Tile != f.Fields[0].Tile })
+	for _, z := range f.Fields {
+		for _, c := range z.Chosen().Pieces {
+			if several {
+				out[c.Address] = z.Tile
+			}
+		}
+	}
+	return out
 }
 
 // without leaves out those of the named columns in which no row has a word.
