@@ -1,7 +1,9 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"dryfit/internal/diag"
@@ -132,28 +134,13 @@ func narrowest(p plan.Plan) string {
 	return fmt.Sprintf("%s, piece %s on %s%s", narrow(p.Style, best.piece.Cut.Visible), best.piece.Address, best.face, meeting(best.piece.Cut))
 }
 
-// meeting names what the cuts of a piece meet.
+// meeting names what the cut meets that leaves least of a piece.
 func meeting(c piece.Cut) string {
-	var names []string
-	for _, s := range c.Steps {
-		names = append(names, s.Edge)
-	}
-	if len(names) == 0 {
+	if len(c.Steps) == 0 {
 		return ""
 	}
-	return ", at " + list(unique(names))
-}
-
-func unique(words []string) []string {
-	var out []string
-	seen := map[string]bool{}
-	for _, w := range words {
-		if !seen[w] {
-			out = append(out, w)
-		}
-		seen[w] = true
-	}
-	return out
+	least := slices.MinFunc(c.Steps, func(a, b piece.Step) int { return cmp.Compare(min(a.From, a.To), min(b.From, b.To)) })
+	return ", at " + least.Edge
 }
 
 func firstCourses(p plan.Plan) string {

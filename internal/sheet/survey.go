@@ -62,7 +62,10 @@ type survey struct {
 	n     int64 // 1 to so many; 0 in a sketch
 }
 
-const surveyMargin = 12 * draw.MM
+const (
+	surveyMargin = 10 * draw.MM
+	surveySize   = 80 * draw.MM // smaller than a face: fewer things, larger letters
+)
 
 // place puts every point that has a place on the page.
 func (d *survey) place() {
@@ -73,7 +76,7 @@ func (d *survey) place() {
 	}
 	raw := func(c site.Corner) geom.Point { return c.Raw }
 	bounds := outline(corners, raw).Bounds()
-	inner := draw.Span(0, 0, screenSize, screenSize)
+	inner := draw.Span(0, 0, surveySize, surveySize)
 	v := view{n: 1, of: bounds.Min, at: draw.At(surveyMargin, surveyMargin)}
 	for v.um(bounds.W()) > inner.W() || v.um(bounds.H()) > inner.H() {
 		v.n++
@@ -89,7 +92,7 @@ func (d *survey) place() {
 
 // sketch places the corners of a room whose shape is not known: square corners, clockwise, the first wall at the top.
 func (d *survey) sketch() {
-	d.area = draw.Span(0, 0, screenSize*6/5, screenSize)
+	d.area = draw.Span(0, 0, surveySize*6/5, surveySize)
 	in := d.area.Inset(surveyMargin)
 	for i, at := range sketched(len(d.p.Document.Survey.Corners), in.W(), in.H()) {
 		at = at.Plus(in.Lo)
