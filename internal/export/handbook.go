@@ -109,9 +109,12 @@ const handbookHead = "# plan.json\n\n" +
 	"  from the room into the wall. A tile's own frame has its length along x and its lower left corner at the origin.\n" +
 	"- **Outlines** have a label on every side. Positive labels are the face's edges; negative ones are factory sides of the tile: -1 left, -2 bottom,\n" +
 	"  -3 right, -4 top of a rectangle; -1 to -6 of a hexagon, counter-clockwise from the lower right side.\n" +
+	"- **Words of place** in a piece's sides, cuts and holes (left, bottom, upright, level) mean the tile as it lies in the pattern: its own frame after\n" +
+	"  `turn` quarter turns, the whole tile's lower left corner at the origin again.\n" +
 	"- **Names.** A piece's `id` is unique in the room. `sources` of a good and `setting` of a face refer to pieces by `id` and by `address`.\n" +
 	"- **Order** is fixed, nothing depends on a clock: the same document gives the same bytes.\n" +
 	"- **Same version, same meaning.** `format` stays while keys are only added. A program should leave keys alone that it does not know.\n\n" +
 	"What can be checked from the file alone: the area of every piece; that pieces and joints fill their field and do not overlap; that kept sides\n" +
 	"lie on the tile's rim; that saw sizes fit; that each cut piece comes out of one tile, a kerf from the next; that the numbers to buy add up; that the\n" +
-	"order of setting names every piece once. The project's tests do just that, with nothing but the standard library.\n"
+	"order of setting names every piece once. The project's tests do just that, with nothing but the standard library; internal/export/testdata/unchecked.txt\n" +
+	"lists the numbers that they can not check from the file.\n"

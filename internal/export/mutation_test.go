@@ -13,8 +13,8 @@ import (
 	"dryfit/internal/export"
 )
 
-// A mutation changes one thing of a plan.json. The path walks down it: a key, an index, or [key] and [key=value] for the first
-// entry of a list that has the key with something in it.
+// A mutation changes one thing of a plan.json. The path walks down it: a key, an index, or [key], [key=value] and [key~word] for
+// the first entry of a list that has the key with something in it, with that value (its spaces written as _), with that word somewhere in it.
 type mutation struct{ path, change, want string }
 
 var mutations = []mutation{
@@ -22,6 +22,21 @@ var mutations = []mutation{
 	{"survey corners 1 stud x", "+0.5", "is off its corners"},
 	{"survey readings [use=used] correction", "+0.01", "is off its corners"},
 	{"survey readings [use=used] reduced", "-1", "is off its corners"},
+	{"survey corners 2 angle", "+0.001", "angle of its finished faces"},
+	{"survey corners 0 outside", "=true", "angle of its finished faces"},
+	{"survey corners 0 board x", "+0.1", "its layers are"},
+	{"survey corners 3 finished y", "-0.1", "its layers are"},
+	{"survey closing", "+0.1", "largest closing error"},
+	{"survey freedom", "-1", "freedom is"},
+	{"survey readings [use=superseded] differs", "+1", "no later one"},
+	{"faces [kind=wall] set", "=false", "and laid"},
+	{"faces 1 order", "=1", "order of setting"},
+	{"faces [openings] openings 0 rect left", "-1", "lie in"},
+	{"faces [openings] openings 0 rect right", "-1", "not on the board's outline"},
+	{"faces [kind=wall] floor low", "-1", "its floor is"},
+	{"faces [kind=wall] floor high", "+1", "its floor is"},
+	{"faces [kind=wall] layers bed", "+1", "its layers are"},
+	{"faces [kind=wall] edges 1 hidden", "+1", "is not the face's"},
 	{"faces [kind=wall] cut 0 0 x", "+0.25", "off its gap"},
 	{"faces [kind=wall] edges 0 gap", "+0.25", "off its gap"},
 	{"faces [kind=wall] edges 1 label", "=9", "not among its edges"},
@@ -29,6 +44,9 @@ var mutations = []mutation{
 	{"tiling [ledger] ledger cutHigh", "+1", "ledger"},
 	{"tiling [ledger] ledger aboveFloor", "-1", "ledger"},
 	{"tiling 0 movementJoints 0 where", `="nowhere"`, "movement joint"},
+	{"tiling 0 movementJoints 0 to x", "+0.5", "no movement joint along"},
+	{"tiling 0 movementJoints 0", "drop", "movement joint"},
+	{"tiling 0 edges 4 weight", "+1", "is not the face's"},
 	{"tiling 0 setting 3", `="9-99"`, "order of setting"},
 	{"tiling 0 setting 0", "drop", "order of setting"},
 	{"tiling 0 setting 0", "twice", "order of setting"},
@@ -40,6 +58,10 @@ var mutations = []mutation{
 	{"tiling 0 fields 0 region 0 0 x", "+40", "outside of its field"},
 	{"tiling 0 fields 0 layouts 0 whole", "+1", "whole and"},
 	{"tiling 0 fields 0 layouts 0 tilesLeast", "+99", "at least"},
+	{"tiling 0 fields 0 layouts 0 origin x", "+3", "whole tiles from the origin"},
+	{"tiling 0 fields 0 layouts 0 measures [name=tiles_to_buy] count", "+1", "tiles to buy are"},
+	{"tiling 0 fields 0 layouts 0 measures [name=number_of_cuts] count", "+9", "tiles are cut"},
+	{"tiling 0 fields 0 layouts 0 measures [count] none", "=true", "is there and is not"},
 	{"tiling 0 fields 0 pieces 4", "drop", "nothing covers"},
 	{"tiling 0 fields 0 pieces 4", "twice", "two pieces are"},
 	{"tiling 0 fields 0 pieces [cut] area", "+0.00000000390625", "outline's area"},
@@ -56,8 +78,11 @@ var mutations = []mutation{
 	{"tiling 0 fields 0 pieces [cut] cut steps 0 sawFrom", "-0.5", "no mark of the tape"},
 	{"tiling 0 fields 0 pieces [cut] cut steps 0 leaves", "+1", "before rounding"},
 	{"tiling 0 fields 0 pieces [cut] cut steps 0 keep", `="top"`, "its steps make a piece"},
+	{"tiling 0 fields 0 pieces [cut] cut visible", "+400", "shows"},
+	{"tiling 0 fields 0 pieces [cut] cut visible", "-70", "shows"},
 	{"tiling 0 fields 0 pieces [holes] holes 0 fromX", "+1", "not where the face has it"},
 	{"tiling 0 fields 0 pieces [holes] holes 0 toEdge", "+1", "from the edge"},
+	{"tiling [fields~cutY] fields [pieces~cutY] pieces [holes~cutY] holes [cutY] cutY", "+1", "no cut is so far"},
 	{"tiling 0 fields 0 pieces [holes] holes 0 bit", "=1", "the bit is less"},
 	{"tiling 0 fields 0 pieces [holes] holes 0", "drop", "it is not drilled"},
 	{"tiling 0 fields 0 pieces [holes] holes 0 fromY", "+500", "not in the piece"},
@@ -155,11 +180,12 @@ func indexOf(list []any, step string) int {
 		}
 		return i
 	}
-	key, value, exact := strings.Cut(want, "=")
+	key, word, some := strings.Cut(want, "~")
+	key, value, exact := strings.Cut(strings.ReplaceAll(key, "_", " "), "=")
 	for i, e := range list {
 		o, _ := e.(map[string]any)
 		text := fmt.Sprint(o[key])
-		if exact && text == value || !exact && o[key] != nil && text != "false" && text != "[]" {
+		if exact && text == value || some && strings.Contains(text, word) || !exact && !some && o[key] != nil && text != "false" && text != "[]" {
 			return i
 		}
 	}

@@ -11,6 +11,7 @@ func (r *rechecker) work(w readWork) {
 	r.order(w)
 	r.ledger(w)
 	r.movement(w, face)
+	r.sameEdges(w, face)
 	var all []*setPiece
 	for i := range w.Fields {
 		f := &w.Fields[i]
@@ -27,6 +28,8 @@ func (r *rechecker) work(w readWork) {
 		r.filled(*f, pieces)
 		r.covered(w, *f, pieces)
 		r.joints(pieces)
+		r.measures(w.Face, *f, pieces)
+		r.origin(*f, pieces)
 		all = append(all, pieces...)
 	}
 	r.overlaps(all)

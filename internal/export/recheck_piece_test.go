@@ -16,6 +16,9 @@ type setPiece struct {
 	inTile shape
 	onFace shape
 	blank  []pt // the whole tile in its own frame
+	lie    motion
+	lying  shape // the piece turned as it lies in the pattern, the whole tile's lower left corner at the origin: what words mean
+	place  []pt  // the whole tile likewise
 	to     motion
 	slid   bool // cut from another part of a tile than the pattern has there
 	tile   []pt // the whole tile where it lies; the piece's own bounds if it is slid
@@ -34,6 +37,7 @@ func (r *rechecker) piece(f *readField, p readPiece) (*setPiece, bool) {
 	if a := area2(p.InTile); (a+1)>>1 != int64(p.Area) || a <= 0 {
 		r.complain("%s: its outline's area is %d/2 squares, said to be %d", p.ID, a, p.Area)
 	}
+	s.laidDown()
 	if !s.moves(float64(f.Angle)/1e6 + 90*float64(p.Turn)) {
 		r.complain("%s: on the face it is not what it is in the tile, turned and moved", p.ID)
 		return s, false
@@ -45,6 +49,22 @@ func (r *rechecker) piece(f *readField, p readPiece) (*setPiece, bool) {
 	s.grown = grow(s.tile, f.Joint.mm()/2)
 	r.sides(s)
 	return s, true
+}
+
+// laidDown turns the tile and the piece as they lie in the pattern.
+func (s *setPiece) laidDown() {
+	s.lie = [4]motion{{cos: 1}, {sin: 1}, {cos: -1}, {sin: -1}}[s.Turn&3]
+	lo, _ := shape{s.lie.ring(s.blank)}.bounds()
+	s.lie.x, s.lie.y = -lo.x, -lo.y
+	s.place = s.lie.ring(s.blank)
+	for _, ring := range s.inTile {
+		s.lying = append(s.lying, s.lie.ring(ring))
+	}
+}
+
+// back carries a point of the tile as it lies into its own frame.
+func (m motion) back(p pt) pt {
+	return motion{cos: m.cos, sin: -m.sin}.point(pt{p.x - m.x, p.y - m.y})
 }
 
 // blankOf is a whole tile; a hexagon stands on a corner, and its width across the flats is given.
@@ -115,9 +135,9 @@ func (s *setPiece) fits() bool {
 // sides: every label of the outline is told, and no other; factory sides lie on the tile's rim, each on its own; a whole tile has no
 // other, and all of the tile's area.
 func (r *rechecker) sides(s *setPiece) {
-	told := map[int]bool{}
+	names := map[int]string{}
 	for _, e := range s.Sides {
-		told[e.Label] = true
+		names[e.Label] = e.Name
 		if e.Kept && e.Label > 0 || e.Label < 0 != strings.HasPrefix(e.Name, "factory ") {
 			r.complain("%s: side %d is %q, kept: %v", s.ID, e.Label, e.Name, e.Kept)
 		}
@@ -130,12 +150,15 @@ func (r *rechecker) sides(s *setPiece) {
 			if v.Edge < 0 && !onSide(s.blank, v.Edge, p, q) {
 				r.complain("%s: factory side %d does not lie on the tile's rim", s.ID, v.Edge)
 			}
+			if name := s.sideName(i, j); v.Edge < 0 && len(s.blank) == 4 && names[v.Edge] != "factory "+name {
+				r.complain("%s: side %d is at the %s, and called %q", s.ID, v.Edge, name, names[v.Edge])
+			}
 			if s.Whole && v.Edge >= 0 {
 				r.complain("%s: said to be whole, and is cut", s.ID)
 			}
 		}
 	}
-	if len(told) != len(seen) || len(s.Sides) != len(seen) {
+	if len(names) != len(seen) || len(s.Sides) != len(seen) {
 		r.complain("%s: has %d kinds of sides and tells %d", s.ID, len(seen), len(s.Sides))
 	}
 	if full := math.Abs(area(s.blank)); s.Whole && math.Abs(s.inTile.area()-full) > grid*full/10 {
@@ -144,6 +167,24 @@ func (r *rechecker) sides(s *setPiece) {
 	if s.Whole && s.Cut != nil {
 		r.complain("%s: whole, and has a cut", s.ID)
 	}
+}
+
+// sideName is which side of the tile as it lies a side of the piece lies on.
+func (s *setPiece) sideName(ring, i int) string {
+	_, hi := shape{s.place}.bounds()
+	a, b := s.lying[ring][i], s.lying[ring][(i+1)%len(s.lying[ring])]
+	at := func(v, w, side float64) bool { return math.Abs(v-side)+math.Abs(w-side) < grid/2 }
+	switch {
+	case at(a.x, b.x, 0):
+		return "left"
+	case at(a.y, b.y, 0):
+		return "bottom"
+	case at(a.x, b.x, hi.x):
+		return "right"
+	case at(a.y, b.y, hi.y):
+		return "top"
+	}
+	return "inside"
 }
 
 // onSide reports whether p q lies on the side of the tile that a label stands for: -1 left, -2 bottom, -3 right, -4 top of a
@@ -175,6 +216,9 @@ func (r *rechecker) holes(s *setPiece, f readFace) {
 		if !ok {
 			continue
 		}
+		if h.CutX != nil && !s.cutAt(s.lie.point(at), true, h.CutX.mm()) || h.CutY != nil && !s.cutAt(s.lie.point(at), false, h.CutY.mm()) {
+			r.complain("%s, %s: no cut is so far from it", s.ID, h.Name)
+		}
 		if !h.Bite && !s.inTile.holds(at) {
 			r.complain("%s, %s: the hole is not in the piece", s.ID, h.Name)
 		}
@@ -196,6 +240,27 @@ func (r *rechecker) holes(s *setPiece, f readFace) {
 	}
 }
 
+// cutAt reports whether some cut crosses the level (or the upright) through a point at a distance from it.
+func (s *setPiece) cutAt(p pt, level bool, d float64) bool {
+	turn := func(p pt) pt { return p }
+	if !level {
+		turn = func(p pt) pt { return pt{p.y, p.x} }
+	}
+	p = turn(p)
+	for i, ring := range s.lying {
+		for j := range ring {
+			a, b := turn(ring[j]), turn(ring[(j+1)%len(ring)])
+			if s.InTile[i][j].Edge < 0 || min(a.y, b.y) > p.y || max(a.y, b.y) < p.y || a.y == b.y {
+				continue
+			}
+			if x := a.x + (p.y-a.y)/(b.y-a.y)*(b.x-a.x); math.Abs(math.Abs(x-p.x)-d) < 2*grid {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 func (s *setPiece) drills(name string) bool {
 	for _, h := range s.Holes {
 		if h.Name == name {
@@ -207,12 +272,12 @@ func (s *setPiece) drills(name string) bool {
 
 // center is where a hole's measures put it in the tile; false where they are from a cut edge or a corner.
 func (s *setPiece) center(h readHole) (pt, bool) {
-	lo, hi := shape{s.blank}.bounds()
+	lo, hi := shape{s.place}.bounds()
 	x := map[string]float64{"left": lo.x + h.FromX.mm(), "right": hi.x - h.FromX.mm()}
 	y := map[string]float64{"bottom": lo.y + h.FromY.mm(), "top": hi.y - h.FromY.mm()}
 	px, okx := x[h.EdgeX]
 	py, oky := y[h.EdgeY]
-	return pt{px, py}, okx && oky
+	return s.lie.back(pt{px, py}), okx && oky
 }
 
 // order: the setting order names every piece of the face once.

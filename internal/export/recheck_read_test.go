@@ -58,9 +58,14 @@ type (
 	readShape  [][]readVertex
 	readSurvey struct {
 		Area    square
+		Freedom int
+		Closing *num
 		Corners []struct {
 			Name                  string
 			Stud, Board, Finished readXY
+			Angle                 degrees
+			Outside               bool
+			BareFloor             *num
 		}
 		Points []struct {
 			Name string
@@ -70,19 +75,30 @@ type (
 			Name, Use         string
 			Measured, Reduced num
 			Correction        *num
+			Closing, Differs  *num
 		}
 	}
 	readEdge struct {
-		Label      int
-		Kind, Name string
-		Gap, Joint num
-		Soft       bool
+		Label                    int
+		Kind, Name, Meets        string
+		Gap, Hidden, Joint       num
+		Runs, Soft, Shows, Miter bool
+		Weight                   int
+	}
+	readOpening struct {
+		Name string
+		Rect struct{ Left, Bottom, Right, Top num }
 	}
 	readFace struct {
-		Name, Kind string
-		Board, Cut readShape
-		Edges      []readEdge
-		Holes      []struct {
+		Name, Kind, Left, Right string
+		Board, Cut              readShape
+		Edges                   []readEdge
+		Set                     bool
+		Order                   int
+		Layers                  struct{ Board, Bed, BedLeast, BedMost, Tile num }
+		Floor                   *struct{ Low, High num }
+		Openings                []readOpening
+		Holes                   []struct {
 			Name   string
 			Center readXY
 		}
@@ -92,8 +108,11 @@ type (
 		Edges      []readEdge
 		Fields     []readField
 		Setting    []string
-		Movement   []struct{ Where string } `json:"movementJoints"`
-		Ledger     *struct{ Y, AboveFloor, CutHigh, CutLow, Joint, JointMost num }
+		Movement   []struct {
+			Where    string
+			From, To readXY
+		} `json:"movementJoints"`
+		Ledger *struct{ Y, AboveFloor, CutHigh, CutLow, Joint, JointMost num }
 	}
 	readField struct {
 		Name, Tile, Bond string
@@ -101,8 +120,19 @@ type (
 		Sizes            []struct{ Length, Width num }
 		Region           readShape
 		Angle            degrees
-		Layouts          []struct{ Whole, Cut, Tiles, TilesLeast int }
+		Layouts          []readLayout
 		Pieces           []readPiece
+	}
+	readLayout struct {
+		Origin                        readXY
+		Whole, Cut, Tiles, TilesLeast int
+		Measures                      []readMeasure
+	}
+	readMeasure struct {
+		Name   string
+		None   bool
+		Length *num
+		Count  *int
 	}
 	readPiece struct {
 		ID, Address          string
@@ -120,8 +150,13 @@ type (
 		Holes []readHole
 	}
 	readCut struct {
-		Kind  string
-		Steps []readStep
+		Kind       string
+		Steps      []readStep
+		Neck       *num
+		Visible    num
+		Tolerance  num
+		TaperShows bool
+		Snaps      bool
 	}
 	readStep struct {
 		Keep, Meets            string
@@ -137,6 +172,7 @@ type (
 		Bite         bool
 		FromX, FromY num
 		EdgeX, EdgeY string
+		CutX, CutY   *num
 		ToEdge       *num
 	}
 	readGood struct {
@@ -174,6 +210,9 @@ func recheck(text []byte) []string {
 		return []string{err.Error()}
 	}
 	r.survey()
+	r.corners()
+	r.closing()
+	r.setFaces()
 	for _, f := range r.plan.Faces {
 		r.face(f)
 	}

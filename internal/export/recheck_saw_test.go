@@ -14,7 +14,9 @@ func (r *rechecker) saw(s *setPiece, w readWork) {
 	for _, c := range s.Cut.Steps {
 		r.rounded(s, c)
 		r.leaves(s, c, w)
+		r.run(s, c)
 	}
+	r.looks(s, w)
 	r.remade(s)
 }
 
@@ -51,15 +53,15 @@ func (r *rechecker) leaves(s *setPiece, c readStep, w readWork) {
 
 // remade cuts the steps out of the whole tile, where all of them run right across it and are measured from its own sides.
 func (r *rechecker) remade(s *setPiece) {
-	exact, sawn := s.blank, s.blank
-	lo, hi := shape{s.blank}.bounds()
+	exact, sawn := s.place, s.place
+	_, hi := shape{s.place}.bounds()
 	for _, c := range s.Cut.Steps {
-		a, b, ok := cutLine(c, hi.x-lo.x, hi.y-lo.y, c.From.mm(), c.To.mm())
+		a, b, ok := cutLine(c, hi.x, hi.y, c.From.mm(), c.To.mm())
 		if !ok {
 			return
 		}
 		exact = left(exact, a, b)
-		a, b, _ = cutLine(c, hi.x-lo.x, hi.y-lo.y, c.SawFrom.mm(), c.SawTo.mm())
+		a, b, _ = cutLine(c, hi.x, hi.y, c.SawFrom.mm(), c.SawTo.mm())
 		sawn = left(sawn, a, b)
 	}
 	if off := area(exact) - s.inTile.area(); math.Abs(off) > thin*s.inTile.around()/2 {

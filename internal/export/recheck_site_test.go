@@ -59,6 +59,10 @@ func (r *rechecker) face(f readFace) {
 	for _, e := range f.Edges {
 		r.gapOf(f, e)
 	}
+	r.floorOf(f)
+	for _, o := range f.Openings {
+		r.opening(f, o)
+	}
 }
 
 // gapOf holds the cut outline's sides with a label against the board's.
@@ -142,15 +146,26 @@ func (r *rechecker) ledgerAt(w readWork, low, high float64, joint num) {
 	}
 }
 
-// movement: each soft edge along which tile ends has its joint.
+// movement: each soft edge along which tile ends has its joint, from end to end.
 func (r *rechecker) movement(w readWork, f readFace) {
-	named := map[string]bool{}
+	found := map[[4]num]string{}
 	for _, m := range w.Movement {
-		named[m.Where] = true
+		found[[4]num{m.From.X, m.From.Y, m.To.X, m.To.Y}] = m.Where
 	}
-	for _, e := range f.Edges {
-		if e.Soft && len(sidesOf(f.Cut, e.Label)) > 0 != named[e.Name] {
-			r.complain("%s: movement joint at %s: %v", w.Face, e.Name, named[e.Name])
+	sides := 0
+	for _, ring := range f.Cut {
+		for i, v := range ring {
+			if v.Edge < 1 || v.Edge > len(f.Edges) || !f.Edges[v.Edge-1].Soft {
+				continue
+			}
+			sides++
+			q, e := ring[(i+1)%len(ring)], f.Edges[v.Edge-1]
+			if found[[4]num{v.X, v.Y, q.X, q.Y}] != e.Name {
+				r.complain("%s: no movement joint along %s", w.Face, e.Name)
+			}
 		}
+	}
+	if sides != len(w.Movement) {
+		r.complain("%s: %d movement joints along %d soft sides", w.Face, len(w.Movement), sides)
 	}
 }
