@@ -7,7 +7,6 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"dryfit/internal/demo"
 	"dryfit/internal/export"
 	"dryfit/internal/plan"
 )
@@ -36,8 +35,8 @@ func cell(t *testing.T, rows [][]string, row int, head string) string {
 
 // Every piece has one row, whole ones too, and cut ones say which tile they come from.
 func TestEveryPieceHasARow(t *testing.T) {
-	for _, r := range demo.Rooms() {
-		p := planned(t, r.File, r.Text)
+	for _, r := range demos() {
+		p := r.plan
 		rows := table(t, p)
 		at := map[string]int{}
 		for i := range rows[1:] {
@@ -49,17 +48,17 @@ func TestEveryPieceHasARow(t *testing.T) {
 				for _, c := range z.Chosen().Pieces {
 					pieces++
 					if at[f.Mark+" "+c.Address] != 1 {
-						t.Errorf("%s: %s %s has %d rows", r.File, f.Mark, c.Address, at[f.Mark+" "+c.Address])
+						t.Errorf("%s: %s %s has %d rows", r.file, f.Mark, c.Address, at[f.Mark+" "+c.Address])
 					}
 				}
 			}
 		}
 		if len(rows)-1 != pieces {
-			t.Errorf("%s: %d rows for %d pieces", r.File, len(rows)-1, pieces)
+			t.Errorf("%s: %d rows for %d pieces", r.file, len(rows)-1, pieces)
 		}
 		for i := range rows[1:] {
 			if cell(t, rows, i+1, "cut to") != "" && cell(t, rows, i+1, "from tile") == "" {
-				t.Errorf("%s: row %d is cut from no tile: %q", r.File, i+1, rows[i+1])
+				t.Errorf("%s: row %d is cut from no tile: %q", r.file, i+1, rows[i+1])
 			}
 		}
 	}
@@ -67,13 +66,13 @@ func TestEveryPieceHasARow(t *testing.T) {
 
 // RFC 4180, section 2: lines end in CR LF, every record has as many fields as the head; and the text is UTF-8.
 func TestCSVForm(t *testing.T) {
-	for _, r := range demo.Rooms() {
-		text := export.PiecesCSV(planned(t, r.File, r.Text))
+	for _, r := range demos() {
+		text := export.PiecesCSV(r.plan)
 		if !utf8.Valid(text) {
-			t.Errorf("%s: not UTF-8", r.File)
+			t.Errorf("%s: not UTF-8", r.file)
 		}
 		if lf, crlf := bytes.Count(text, []byte("\n")), bytes.Count(text, []byte("\r\n")); lf != crlf || !bytes.HasSuffix(text, []byte("\r\n")) {
-			t.Errorf("%s: %d line feeds, %d of them after a carriage return", r.File, lf, crlf)
+			t.Errorf("%s: %d line feeds, %d of them after a carriage return", r.file, lf, crlf)
 		}
 	}
 }

@@ -32,10 +32,15 @@ type indenter struct{ bytes.Buffer }
 
 // value writes one value, whose closing bracket stands at the given indent.
 func (w *indenter) value(v json.RawMessage, indent string) {
-	flat := spaced(v)
-	if len(indent)+len(flat) <= lineWidth || v[0] != '{' && v[0] != '[' {
-		w.WriteString(flat)
+	if v[0] != '{' && v[0] != '[' {
+		w.Write(v)
 		return
+	}
+	if len(indent)+len(v) <= lineWidth { // spaces make it longer, so what is too long without them need not be tried
+		if flat := spaced(v); len(indent)+len(flat) <= lineWidth {
+			w.WriteString(flat)
+			return
+		}
 	}
 	w.WriteByte(v[0])
 	deeper := indent + "  "

@@ -8,9 +8,6 @@ import (
 	"strconv"
 	"strings"
 	"testing"
-
-	"dryfit/internal/demo"
-	"dryfit/internal/export"
 )
 
 // A mutation changes one thing of a plan.json. The path walks down it: a key, an index, or [key], [key=value] and [key~word] for
@@ -103,8 +100,7 @@ var mutations = []mutation{
 
 // Each mutation of the demo's plan is found, for the reason that it should be.
 func TestRecheckFindsMutations(t *testing.T) {
-	r := demo.Rooms()[0]
-	text := export.JSON(planned(t, r.File, r.Text))
+	text := demos()[0].json
 	if wrong := recheck(text); len(wrong) > 0 {
 		t.Fatalf("before any change:\n%s", summary(wrong))
 	}

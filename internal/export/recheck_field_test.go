@@ -10,7 +10,7 @@ func (r *rechecker) work(w readWork) {
 	face := r.faceNamed(w.Face)
 	r.order(w)
 	r.ledger(w)
-	r.movement(w, face)
+	r.movement(w)
 	r.sameEdges(w, face)
 	var all []*setPiece
 	for i := range w.Fields {

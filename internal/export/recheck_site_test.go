@@ -146,22 +146,24 @@ func (r *rechecker) ledgerAt(w readWork, low, high float64, joint num) {
 	}
 }
 
-// movement: each soft edge along which tile ends has its joint, from end to end.
-func (r *rechecker) movement(w readWork, f readFace) {
+// movement: each soft side of a field has its joint, from end to end, and there is no other.
+func (r *rechecker) movement(w readWork) {
 	found := map[[4]num]string{}
 	for _, m := range w.Movement {
 		found[[4]num{m.From.X, m.From.Y, m.To.X, m.To.Y}] = m.Where
 	}
 	sides := 0
-	for _, ring := range f.Cut {
-		for i, v := range ring {
-			if v.Edge < 1 || v.Edge > len(f.Edges) || !f.Edges[v.Edge-1].Soft {
-				continue
-			}
-			sides++
-			q, e := ring[(i+1)%len(ring)], f.Edges[v.Edge-1]
-			if found[[4]num{v.X, v.Y, q.X, q.Y}] != e.Name {
-				r.complain("%s: no movement joint along %s", w.Face, e.Name)
+	for _, f := range w.Fields {
+		for _, ring := range f.Region {
+			for i, v := range ring {
+				if v.Edge < 1 || v.Edge > len(w.Edges) || !w.Edges[v.Edge-1].Soft {
+					continue
+				}
+				sides++
+				q, e := ring[(i+1)%len(ring)], w.Edges[v.Edge-1]
+				if found[[4]num{v.X, v.Y, q.X, q.Y}] != e.Name {
+					r.complain("%s: no movement joint along %s", w.Face, e.Name)
+				}
 			}
 		}
 	}

@@ -6,16 +6,13 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-
-	"dryfit/internal/demo"
-	"dryfit/internal/export"
 )
 
 // Everything that the built-in rooms' plans claim is recomputed from plan.json alone.
 func TestRecheckDemos(t *testing.T) {
-	for _, r := range demo.Rooms() {
-		if wrong := recheck(export.JSON(planned(t, r.File, r.Text))); len(wrong) > 0 {
-			t.Errorf("%s:\n%s", r.File, summary(wrong))
+	for _, r := range demos() {
+		if wrong := recheck(r.json); len(wrong) > 0 {
+			t.Errorf("%s:\n%s", r.file, summary(wrong))
 		}
 	}
 }

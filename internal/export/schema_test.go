@@ -9,7 +9,6 @@ import (
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
 
-	"dryfit/internal/demo"
 	"dryfit/internal/export"
 )
 
@@ -46,9 +45,9 @@ func valid(t *testing.T, s *jsonschema.Schema, text []byte) error {
 // Both built-in rooms pass the schema, and so does a plan of a document that says nothing.
 func TestSchemaTakesPlans(t *testing.T) {
 	s := schemaOf(t)
-	for _, r := range demo.Rooms() {
-		if err := valid(t, s, export.JSON(planned(t, r.File, r.Text))); err != nil {
-			t.Errorf("%s: %v", r.File, err)
+	for _, r := range demos() {
+		if err := valid(t, s, r.json); err != nil {
+			t.Errorf("%s: %v", r.file, err)
 		}
 	}
 	for _, text := range []string{"", "dryfit: 1\n", "no: [thing", "dryfit: 1\nsurvey: {corners: A B C}\n"} {
@@ -61,8 +60,7 @@ func TestSchemaTakesPlans(t *testing.T) {
 // A file that is not a plan does not pass: each row changes one text of the demo's plan.
 func TestSchemaRefuses(t *testing.T) {
 	s := schemaOf(t)
-	r := demo.Rooms()[0]
-	text := string(export.JSON(planned(t, r.File, r.Text)))
+	text := string(demos()[0].json)
 	for _, c := range []struct{ what, old, new string }{
 		{"a key that is not ours", `"revision":`, `"revison":`},
 		{"a length in quotes", `"mark": `, `"mark": "1", "name": "`},
