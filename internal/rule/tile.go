@@ -85,3 +85,7 @@ func MovementWidth(twelveFeet bool, rangeF int) unit.Length {
 	}
 	return w
 }
+
+// MovementPerimeter asks for a soft joint at every change of plane and round every tiled face.
+var MovementPerimeter = Rule{ID: "movement-perimeter", What: "movement joint at all inside corners and perimeters",
+	Source: "TCNA Handbook EJ171", Known: Quoted}

@@ -71,7 +71,7 @@ func (m *maker) layFace(face site.Face, l document.Lay, u *usage, before []Face)
 		}
 	}
 	out.Edges = c.edges
-	out.Movement = m.movement(face)
+	out.Movement = m.movement(face, c.edges, out.Fields)
 	out.Setting = settingOrder(out.Fields, out.Ledger)
 	return out
 }

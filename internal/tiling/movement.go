@@ -8,14 +8,16 @@ import (
 	"dryfit/internal/unit"
 )
 
-// movement lists the joints of a face that must stay soft: every change of plane that takes one, and, where a face
-// is longer than the published distance, the need for one in the field.
-func (m *maker) movement(face site.Face) []Movement {
+// movement lists the joints of a face that must stay soft: every change of plane that its tile reaches, and, where a
+// face is longer than the published distance, the need for one in the field.
+func (m *maker) movement(face site.Face, edges []site.Edge, fields []Field) []Movement {
 	var out []Movement
-	for _, r := range face.Cut {
-		for i, v := range r {
-			if e, ok := edgeOf(face.Edges, v.Edge); ok && e.Soft {
-				out = append(out, Movement{Where: e.Name, From: v.P, To: r[(i+1)%len(r)].P, Rule: "movement-perimeter"})
+	for _, f := range fields {
+		for _, r := range f.Region {
+			for i, v := range r {
+				if e, ok := edgeOf(edges, v.Edge); ok && e.Soft {
+					out = append(out, Movement{Where: e.Name, From: v.P, To: r[(i+1)%len(r)].P, Rule: rule.MovementPerimeter.ID})
+				}
 			}
 		}
 	}

@@ -36,18 +36,11 @@ func (s *setter) piece(c bond.Cell) Piece {
 
 // cut clips the tile by the region and sorts the parts from the lowest, from the left.
 func (s *setter) cut(c bond.Cell) {
-	m := s.molds[c.Proto]
-	outline := geom.Region{m.lies}.Move(c.Rect.Min)[0]
-	parts := s.index.ClipConvex(outline).Parts()
-	slices.SortStableFunc(parts, func(a, b geom.Region) int {
-		p, q := a.Bounds().Min, b.Bounds().Min
-		return cmp.Or(cmp.Compare(p.Y, q.Y), cmp.Compare(p.X, q.X))
-	})
-	at := geom.Point{X: -c.Rect.Min.X, Y: -c.Rect.Min.Y}
+	outline := geom.Region{s.molds[c.Proto].lies}.Move(c.Rect.Min)[0]
 	n := 0
-	for _, part := range parts {
-		p := s.piece(c)
-		p.Shape, p.Part = tidy(m.in(part.Move(at))), n
+	for _, part := range s.parts(c, s.index.ClipConvex(outline).Parts()) {
+		p := s.shaped(c, part)
+		p.Part = n
 		if thin(p.Shape) {
 			s.dropped = append(s.dropped, p)
 			continue
@@ -56,6 +49,34 @@ func (s *setter) cut(c bond.Cell) {
 		s.keep(p)
 		n++
 	}
+}
+
+// parts takes the hair-thin strips out of what a clip left and sorts the rest.
+func (s *setter) parts(c bond.Cell, clipped []geom.Region) []geom.Region {
+	var out []geom.Region
+	for _, part := range clipped {
+		left := []geom.Region{part}
+		if s.b.Protos[c.Proto].Ring == nil && !thin(part) {
+			var strips []geom.Region
+			left, strips = unbridged(part, c.Rect)
+			for _, strip := range strips {
+				s.dropped = append(s.dropped, s.shaped(c, strip))
+			}
+		}
+		out = append(out, left...)
+	}
+	slices.SortStableFunc(out, func(a, b geom.Region) int {
+		p, q := a.Bounds().Min, b.Bounds().Min
+		return cmp.Or(cmp.Compare(p.Y, q.Y), cmp.Compare(p.X, q.X))
+	})
+	return out
+}
+
+// shaped is a part of a tile, carried into the tile's own frame.
+func (s *setter) shaped(c bond.Cell, part geom.Region) Piece {
+	p := s.piece(c)
+	p.Shape = tidy(s.molds[c.Proto].in(part.Move(geom.Point{X: -c.Rect.Min.X, Y: -c.Rect.Min.Y})))
+	return p
 }
 
 // tidy takes out vertices that a clip left in the middle of a side.

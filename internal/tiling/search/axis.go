@@ -1,13 +1,17 @@
 package search
 
-import "dryfit/internal/unit"
+import (
+	"dryfit/internal/tiling/lay"
+	"dryfit/internal/unit"
+)
 
 // axis is one direction of a bond with straight joints: tiles of one size at one pitch, and the offsets that a
 // person can mark along it.
 //
 // Every tile is judged by its core: the tile less its ease all round. What is cut by less than the ease is taken up
-// by the joint; it can be neither marked nor seen. The ease is one count less than the mark, so that a width of a
-// whole mark is already a cut, and some offset always brings a joint to a given edge.
+// by the joint; it can be neither cut nor seen. The ease is just less than what is laid as a piece (lay.LeastWidth), and
+// less than a mark, so that a width of a whole mark is a cut. Half a mark of 1/32 in or 0.5 mm is within it, so that some
+// offset always brings a joint to a given edge.
 type axis struct {
 	pitch, size unit.Length
 	mark, ease  unit.Length
@@ -18,8 +22,10 @@ type axis struct {
 // newAxis covers cycle pitches with marks. A tile of only a few marks keeps half of itself as its core.
 func newAxis(pitch, size, mark, zero unit.Length, cycle int) axis {
 	steps := int((unit.Length(cycle)*pitch + mark - 1) / mark)
-	return axis{pitch, size, mark, min(mark-1, size/4), zero, steps}
+	return axis{pitch, size, mark, min(easeOf(mark), size/4), zero, steps}
 }
+
+func easeOf(mark unit.Length) unit.Length { return min(mark, lay.LeastWidth) - 1 }
 
 // at is the offset of a step.
 func (a axis) at(step int) unit.Length { return a.zero + unit.Length(step)*a.mark }

@@ -69,7 +69,7 @@ func (b *brute) each(o geom.Point, visit func(r geom.Rect, course, column int)) 
 	}
 }
 
-func (b *brute) ease() unit.Length { return b.in.Mark - 1 }
+func (b *brute) ease() unit.Length { return easeOf(b.in.Mark) }
 
 // share returns the area of the room within a rectangle.
 func (b *brute) share(r geom.Rect) (sum int64) {

@@ -53,7 +53,7 @@ func TestCutCountAgainstClassifyingEveryTile(t *testing.T) {
 		o := p.origin(rng.IntN(p.t.steps), rng.IntN(p.s.steps))
 		want := int64(0)
 		b.each(o, func(r geom.Rect, _, _ int) {
-			e := in.Mark - 1
+			e := easeOf(in.Mark)
 			core := geom.Rect{Min: r.Min.Add(geom.Point{X: e, Y: e}), Max: r.Max.Sub(geom.Point{X: e, Y: e})}
 			if ix.Classify(core) == geom.Across {
 				want++
