@@ -85,7 +85,7 @@ func TestDamageWithin(t *testing.T) {
 	wantKind(t, "backup", s.Backup(t.Context(), filepath.Join(t.TempDir(), "b.db")), Damaged)
 }
 
-// Check holds the rooms to more than SQLite does.
+// Check holds the rooms to more than SQLite does, and a backup is held to the same before it replaces an older one.
 func TestCheckFindsAGap(t *testing.T) {
 	for _, query := range []string{
 		`DELETE FROM revision WHERE number = 30`,
@@ -98,6 +98,15 @@ func TestCheckFindsAGap(t *testing.T) {
 		}
 		s := reopen(t, dir)
 		wantKind(t, query, s.Check(t.Context()), Damaged)
+		target := filepath.Join(t.TempDir(), "b.db")
+		if err := os.WriteFile(target, []byte("the older one"), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		wantKind(t, query+", backup", s.Backup(t.Context(), target), Damaged)
+		wantFile(t, filepath.Dir(target), "b.db", "the older one")
+		if got := files(t, filepath.Dir(target)); len(got) != 1 {
+			t.Errorf("left behind: %v", got)
+		}
 		closed(t, s)
 	}
 }

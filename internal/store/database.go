@@ -23,8 +23,8 @@ const (
 	forCopying use = "_pragma=busy_timeout(5000)&_pragma=cell_size_check(1)&mode=rw&_dqs=0&_defensive=1&_error_rc=1"
 	// A backup is one file that nobody writes: immutable reads it without locks and leaves no files beside it.
 	forLooking use = "immutable=1&mode=ro&_query_only=1&_dqs=0&_defensive=1&_error_rc=1"
-	// The lock's database holds nothing and waits for nobody.
-	forLocking use = "_pragma=busy_timeout(0)&_txlock=exclusive&_error_rc=1"
+	// The lock's database holds nothing and waits for nobody; a journal beside it would take a full disk's last bytes.
+	forLocking use = "_pragma=busy_timeout(0)&_pragma=journal_mode(MEMORY)&_txlock=exclusive&_error_rc=1"
 )
 
 // open gives a database by path; nothing is touched before its first use. The only error sql.Open knows is a driver

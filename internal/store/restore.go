@@ -8,12 +8,13 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 )
 
 // Restore puts a backup into a data folder that no program has open. The backup is read through and checked first; it
 // may be of an older form of the database. A folder that has something in it is refused with NotEmpty, unless over is
-// true: then the database there is set aside as replaced-1.db (or 2, 3, …), never removed. A restore that is cut off
-// leaves the old database, or is finished when the folder is next opened.
+// true: then the database there is moved into replaced-1 (or 2, 3, …), which is itself a data folder, and never removed.
+// A restore that is cut off leaves the old database, or is finished when the folder is next opened.
 func Restore(ctx context.Context, from, dir string, over bool) error {
 	doing := "restore " + from + " into " + dir
 	dir, err := filepath.Abs(dir)
@@ -33,7 +34,7 @@ func Restore(ctx context.Context, from, dir string, over bool) error {
 	if err != nil {
 		return fault(doing, err)
 	}
-	return fault(doing, errors.Join(replace(ctx, from, dir), lock.release()))
+	return fault(doing, errors.Join(replace(from, dir), lock.release()))
 }
 
 // checkBackup wants a whole database in one file. A log beside it holds changes that the file alone does not.
@@ -62,19 +63,23 @@ func vacant(dir string) error {
 	return err
 }
 
-func replace(ctx context.Context, from, dir string) error {
-	restoring, path := filepath.Join(dir, restoringFile), filepath.Join(dir, dataFile)
+func replace(from, dir string) error {
 	part := filepath.Join(dir, restoringPart)
 	if err := copyFile(from, part); err != nil {
 		return errors.Join(err, forget(part))
 	}
-	if err := moveInto(part, restoring); err != nil {
+	if err := moveInto(part, filepath.Join(dir, restoringFile)); err != nil {
 		return err
 	}
-	if err := setAside(ctx, dir, path); err != nil {
+	return takeOver(dir)
+}
+
+// takeOver puts a whole copy in the place of what is there. It can be cut off anywhere and done again.
+func takeOver(dir string) error {
+	if err := errors.Join(forget(filepath.Join(dir, restoringPart)), setAside(dir)); err != nil {
 		return err
 	}
-	return moveInto(restoring, path)
+	return moveInto(filepath.Join(dir, restoringFile), filepath.Join(dir, dataFile))
 }
 
 func copyFile(from, to string) (err error) {
@@ -91,33 +96,44 @@ func copyFile(from, to string) (err error) {
 	return errors.Join(err, out.Close())
 }
 
-// setAside renames the database that is there. Its log is folded in first; where the database is too damaged for that,
-// the log goes aside with it, and before it, so that it can never be taken for the log of the next.
-func setAside(ctx context.Context, dir, path string) error {
-	if _, err := os.Stat(path); errors.Is(err, fs.ErrNotExist) {
-		return setAsideFiles(path, freeName(dir), "-wal", "-shm")
-	}
-	old := open(path, forWriting)
-	_, _ = old.ExecContext(ctx, `PRAGMA wal_checkpoint(TRUNCATE)`)
-	_ = old.Close()
-	return setAsideFiles(path, freeName(dir), "-wal", "-shm", "-journal", "")
-}
+// The files of a database in the order in which they are moved: the log last, so that it tells whether all were.
+var databaseEnds = [...]string{"", "-journal", "-shm", "-wal"}
 
-func setAsideFiles(path, aside string, ends ...string) error {
-	for _, end := range ends {
-		if err := os.Rename(path+end, aside+end); err != nil && !errors.Is(err, fs.ErrNotExist) {
+// setAside moves the database that is there, damaged or not, with what stands beside it. Nothing opens it meanwhile.
+func setAside(dir string) error {
+	path := filepath.Join(dir, dataFile)
+	if !slices.ContainsFunc(databaseEnds[:], func(end string) bool { return there(path + end) }) {
+		return nil
+	}
+	aside := asideFolder(dir)
+	if err := os.MkdirAll(aside, 0o700); err != nil {
+		return err
+	}
+	for _, end := range databaseEnds {
+		if err := os.Rename(path+end, filepath.Join(aside, dataFile+end)); err != nil && !errors.Is(err, fs.ErrNotExist) {
 			return err
 		}
 	}
-	return nil
+	return errors.Join(syncFolder(aside), syncFolder(dir))
 }
 
-// freeName is the first replaced-N.db that is not there.
-func freeName(dir string) string {
-	for n := 1; ; n++ {
-		path := filepath.Join(dir, fmt.Sprintf("replaced-%d.db", n))
-		if _, err := os.Lstat(path); errors.Is(err, fs.ErrNotExist) {
-			return path
+// asideFolder is the first replaced-N that is not there; or the last that is, where its database has lost its log on
+// the way: moving it was cut off.
+func asideFolder(dir string) string {
+	for n, last := 1, ""; ; n++ {
+		folder := filepath.Join(dir, fmt.Sprintf("replaced-%d", n))
+		if there(folder) {
+			last = folder
+			continue
 		}
+		if last != "" && !there(filepath.Join(dir, dataFile)) && !there(filepath.Join(last, dataFile+"-wal")) {
+			return last
+		}
+		return folder
 	}
+}
+
+func there(path string) bool {
+	_, err := os.Lstat(path)
+	return err == nil
 }

@@ -101,11 +101,11 @@ func ready(ctx context.Context, dir, path string) error {
 	case !errors.Is(err, fs.ErrNotExist):
 		return err
 	}
-	if _, err := os.Stat(path + "-wal"); err == nil {
-		return &Error{Kind: Damaged, Doing: "read " + dataFile, Cause: errors.New("it is missing, and its " + dataFile + "-wal is there")}
+	if there(filepath.Join(dir, restoringFile)) {
+		return takeOver(dir) // a restore that was cut off after its copy was whole
 	}
-	if _, err := os.Stat(filepath.Join(dir, restoringFile)); err == nil {
-		return moveInto(filepath.Join(dir, restoringFile), path) // a restore that was cut off after its copy was whole
+	if there(path + "-wal") {
+		return &Error{Kind: Damaged, Doing: "read " + dataFile, Cause: errors.New("it is missing, and its " + dataFile + "-wal is there")}
 	}
 	return makeNew(ctx, filepath.Join(dir, newFile), path)
 }
@@ -118,6 +118,9 @@ func makeNew(ctx context.Context, making, path string) error {
 	db := open(making, forWriting)
 	db.SetMaxOpenConns(1)
 	if err := errors.Join(migrate(ctx, db, migrations()), db.Close()); err != nil {
+		return err
+	}
+	if err := os.Chmod(making, 0o600); err != nil { // the files beside it take its mode
 		return err
 	}
 	return moveInto(making, path)
