@@ -1,6 +1,7 @@
 package lay
 
 import (
+	"slices"
 	"testing"
 
 	"dryfit/internal/geom"
@@ -29,6 +30,7 @@ func TestHairUnderAnOpeningFallsIntoTheJoint(t *testing.T) {
 			t.Fatal(err)
 		}
 		left, strips := unbridged(part, tile)
+		left = slices.DeleteFunc(left, thin) // where two hairs meet a speck stays; it is dropped as any thin part
 		if len(left) != 1 || len(left[0]) != c.rings || len(strips) != c.strips {
 			t.Errorf("%s: %d parts, %v, %d strips", c.name, len(left), left, len(strips))
 		}
