@@ -32,7 +32,7 @@ func whyFirst(c Candidate, judged []Candidate) judge.Reason {
 			among = append(among, judge.Say(m))
 		}
 	}
-	out := judge.Join(". ", headed("no layout does better in: ", proved), headed("none of those judged does better in: ", among))
+	out := judge.Join("; ", headed("no layout does better in: ", proved), headed("of those judged none does better in: ", among))
 	if out.Text == "" {
 		return judge.Because("the best by the order of importance")
 	}

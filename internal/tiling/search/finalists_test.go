@@ -119,7 +119,7 @@ func TestCountDecidesAmongFinalists(t *testing.T) {
 		t.Errorf("tiles to buy: %+v", m)
 	}
 	why := res.Finalists[0].Why.Say(unit.DefaultStyle(unit.Millimetres))
-	if !strings.Contains(why, "none of those judged does better in: tiles to buy: 90") {
+	if !strings.Contains(why, "of those judged none does better in: tiles to buy: 90") {
 		t.Errorf("why: %s", why)
 	}
 	if m := get(t, res.Finalists[1], judge.Necks); m.Where != "3-4" || m.Exact || m.Cost != -80 {
