@@ -1,6 +1,7 @@
 package export
 
 import (
+	"dryfit/internal/diag"
 	"dryfit/internal/geom"
 	"dryfit/internal/plan"
 	"dryfit/internal/site"
@@ -132,7 +133,7 @@ func facesOf(p plan.Plan) []face {
 
 func faceOf(p plan.Plan, f site.Face) face {
 	out := face{Name: f.Name, At: placeOf(f.At), Kind: faceKinds[f.Kind], Left: f.LeftCorner, Right: f.RightCorner,
-		Board: outlineOf(f.Board), Cut: outlineOf(f.Cut), Edges: edgesOf(f.Edges), Set: f.Set, Order: f.Order,
+		Board: outlineOf(f.Board), Cut: outlineOf(f.Cut), Edges: edgesOf(f.Edges, f.At), Set: f.Set, Order: f.Order,
 		Layers: layers{f.BoardThick, f.BedThick, f.BedLeast, f.BedMost, f.TileThick, f.TileOff}}
 	if f.Kind == site.WallFace && p.Room.FinishedKnown {
 		out.Floor = &reach{f.LowFloor, f.HighFloor}
@@ -159,10 +160,15 @@ func (out *face) pierced(p plan.Plan, f site.Face) {
 	out.Buried = list(f.Buried, func(b site.Buried) buried { return buried{b.Name, placeOf(b.At), b.Kind, rectOf(b.Rect)} })
 }
 
-func edgesOf(list []site.Edge) []edge {
+// edgesOf lists edges by their labels. An edge between two fields is where its face's fields are.
+func edgesOf(list []site.Edge, face diag.Place) []edge {
 	out := make([]edge, 0, len(list))
 	for i, e := range list {
-		out = append(out, edge{geom.Label(i + 1), edgeKinds[e.Kind], e.Name, placeOf(e.At), e.Other, e.Runs, e.Gap, e.Hidden,
+		at := e.At
+		if at.Path == "" {
+			at = face
+		}
+		out = append(out, edge{geom.Label(i + 1), edgeKinds[e.Kind], e.Name, placeOf(at), e.Other, e.Runs, e.Gap, e.Hidden,
 			e.Joint, e.Soft, e.Shows, e.Miter, e.Weight})
 	}
 	return out

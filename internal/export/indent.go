@@ -22,68 +22,93 @@ const lineWidth = 120
 
 // indented writes JSON for reading: what fits on one line stands on one, the rest is broken at every entry.
 func indented(compact []byte) []byte {
-	var w indenter
-	w.value(compact, "")
+	w := indenter{text: compact, end: brackets(compact)}
+	w.value(0, "")
 	w.WriteByte('\n')
 	return w.Bytes()
 }
 
-type indenter struct{ bytes.Buffer }
+// indenter walks over compact JSON that was encoded here and so can not be wrong.
+type indenter struct {
+	bytes.Buffer
+	text []byte
+	end  map[int]int // where each opening bracket is closed
+}
 
-// value writes one value, whose closing bracket stands at the given indent.
-func (w *indenter) value(v json.RawMessage, indent string) {
-	if v[0] != '{' && v[0] != '[' {
-		w.Write(v)
-		return
+// value writes the value at i, whose closing bracket stands at the given indent, and returns where it ends.
+func (w *indenter) value(i int, indent string) int {
+	end, open := w.end[i]
+	if !open {
+		end = pastScalar(w.text, i)
+		w.Write(w.text[i:end])
+		return end
 	}
-	if len(indent)+len(v) <= lineWidth { // spaces make it longer, so what is too long without them need not be tried
-		if flat := spaced(v); len(indent)+len(flat) <= lineWidth {
-			w.WriteString(flat)
-			return
-		}
+	if w.fits(i, end+1, len(indent)) {
+		w.WriteString(spaced(w.text[i : end+1]))
+		return end + 1
 	}
-	w.WriteByte(v[0])
-	deeper := indent + "  "
-	for i, e := range entries(v) {
-		if i > 0 {
+	w.WriteByte(w.text[i])
+	for k := i + 1; k < end; {
+		k = w.entry(k, w.text[i] == '{', indent+"  ")
+		if w.text[k] == ',' {
 			w.WriteByte(',')
+			k++
 		}
-		w.WriteString("\n" + deeper + e.key)
-		w.value(e.value, deeper)
 	}
 	w.WriteString("\n" + indent)
-	w.WriteByte(v[len(v)-1])
+	w.WriteByte(w.text[end])
+	return end + 1
 }
 
-// entry is an element of a list, or a key of an object with its colon and its value.
-type entry struct {
-	key   string
-	value json.RawMessage
+// fits reports whether a value has room on one line. Spaces make it longer, so what is too long without them need not be tried.
+func (w *indenter) fits(i, end, indent int) bool {
+	return indent+end-i <= lineWidth && indent+len(spaced(w.text[i:end])) <= lineWidth
 }
 
-// entries takes an object or a list apart, in its own order.
-func entries(v json.RawMessage) []entry {
-	d := json.NewDecoder(bytes.NewReader(v))
-	next(d.Token)
-	var out []entry
-	for d.More() {
-		var e entry
-		if v[0] == '{' {
-			e.key = string(encoded(next(d.Token))) + ": "
+// entry writes one entry on a line of its own and returns where it ends.
+func (w *indenter) entry(k int, keyed bool, indent string) int {
+	w.WriteString("\n" + indent)
+	if keyed {
+		colon := pastScalar(w.text, k)
+		w.Write(w.text[k:colon])
+		w.WriteString(": ")
+		k = colon + 1
+	}
+	return w.value(k, indent)
+}
+
+// brackets maps each opening bracket to its closing one.
+func brackets(text []byte) map[int]int {
+	out := map[int]int{}
+	var open []int
+	for i := 0; i < len(text); i++ {
+		switch text[i] {
+		case '"':
+			i = pastScalar(text, i) - 1
+		case '{', '[':
+			open = append(open, i)
+		case '}', ']':
+			out[open[len(open)-1]] = i
+			open = open[:len(open)-1]
 		}
-		next(func() (any, error) { return nil, d.Decode(&e.value) })
-		out = append(out, e)
 	}
 	return out
 }
 
-// next reads on in text that was encoded here and so can not be wrong.
-func next[T any](read func() (T, error)) T {
-	v, err := read()
-	if err != nil {
-		panic(err)
+// pastScalar returns where the string, number or word at i ends.
+func pastScalar(text []byte, i int) int {
+	if text[i] != '"' {
+		if n := bytes.IndexAny(text[i:], ",:]}"); n >= 0 {
+			return i + n
+		}
+		return len(text)
 	}
-	return v
+	for i++; text[i] != '"'; i++ {
+		if text[i] == '\\' {
+			i++
+		}
+	}
+	return i + 1
 }
 
 // spaced puts a space after each comma and colon outside of strings.

@@ -1,6 +1,7 @@
 package export
 
 import (
+	"bytes"
 	"encoding/json"
 	"math/big"
 	"testing"
@@ -48,6 +49,38 @@ func TestAreasComeBack(t *testing.T) {
 	})
 }
 
+// Taken apart again, indented JSON is the same JSON: encoding/json compacts it back.
+func TestIndentedIsTheSame(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := rapid.StringMatching(`[a-z {}\[\]",:\\é]{0,40}`)
+		var tree func(depth int) any
+		tree = func(depth int) any {
+			switch kind := rapid.IntRange(0, 4).Draw(t, "kind"); {
+			case kind == 0 || depth == 0:
+				return text.Draw(t, "text")
+			case kind == 1:
+				return rapid.Int().Draw(t, "number")
+			case kind == 2:
+				out := map[string]any{}
+				for range rapid.IntRange(0, 4).Draw(t, "keys") {
+					out[text.Draw(t, "key")] = tree(depth - 1)
+				}
+				return out
+			}
+			out := []any{}
+			for range rapid.IntRange(0, 4).Draw(t, "entries") {
+				out = append(out, tree(depth-1))
+			}
+			return out
+		}
+		compact := encoded(tree(4))
+		var back bytes.Buffer
+		if err := json.Compact(&back, indented(compact)); err != nil || back.String() != string(compact) {
+			t.Fatalf("%s came back as %s, %v", compact, back.String(), err)
+		}
+	})
+}
+
 // What fits on a line stands on one; strings, order and numbers stay as they are.
 func TestIndented(t *testing.T) {
 	long := `"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"`
@@ -55,6 +88,10 @@ func TestIndented(t *testing.T) {
 		{`{"b":1,"a":[1,2]}`, "{\"b\": 1, \"a\": [1, 2]}\n"},
 		{`{"a,b:c\"d,":1.50}`, "{\"a,b:c\\\"d,\": 1.50}\n"},
 		{`{"z":` + long + `,"a > b":{"y":[],"x":{}}}`, "{\n  \"z\": " + long + ",\n  \"a > b\": {\"y\": [], \"x\": {}}\n}\n"},
+		{`12`, "12\n"},
+		{`"a\\"`, "\"a\\\\\"\n"},
+		{`[]`, "[]\n"},
+		{`[true,"}",null]`, "[true, \"}\", null]\n"},
 		{`[[` + long + `,2]]`, "[\n  [\n    " + long + ",\n    2\n  ]\n]\n"},
 	} {
 		if got := string(indented([]byte(c.in))); got != c.want {

@@ -57,6 +57,18 @@ func TestSchemaTakesPlans(t *testing.T) {
 	}
 }
 
+// Every fact leads back to the document: no place in the built-in rooms' plans is without a path.
+func TestPlacesHavePaths(t *testing.T) {
+	for _, r := range demos() {
+		if n := bytes.Count(r.json, []byte(`"path": ""`)); n > 0 {
+			t.Errorf("%s: %d places without a path", r.file, n)
+		}
+		if bytes.Count(r.json, []byte(`"path": "`)) < 100 {
+			t.Errorf("%s: next to no places", r.file)
+		}
+	}
+}
+
 // A file that is not a plan does not pass: each row changes one text of the demo's plan.
 func TestSchemaRefuses(t *testing.T) {
 	s := schemaOf(t)

@@ -95,7 +95,7 @@ type move struct {
 
 func workOf(p plan.Plan) []work {
 	return list(p.Tiling.Faces, func(f tiling.Face) work {
-		out := work{Face: f.Name, Mark: f.Mark, At: placeOf(f.At), Edges: edgesOf(f.Edges), Setting: f.Setting}
+		out := work{Face: f.Name, Mark: f.Mark, At: placeOf(f.At), Edges: edgesOf(f.Edges, f.At), Setting: f.Setting}
 		out.Fields = list(f.Fields, func(z tiling.Field) field { return fieldOf(p, f, z) })
 		out.Movement = list(f.Movement, func(m tiling.Movement) movement {
 			return movement{m.Where, pointOf(m.From), pointOf(m.To), m.Rule}
