@@ -46,6 +46,7 @@ type commands struct {
 	Check   checkCmd   `cmd:"" help:"Read a room document and list what is wrong, doubtful or not checked."`
 	Plan    planCmd    `cmd:"" help:"Plan a room and write its sheets, lists and plan.json into a folder."`
 	Demo    demoCmd    `cmd:"" help:"Plan a built-in room and say what it shows."`
+	Serve   serveCmd   `cmd:"" help:"Serve the rooms as pages for a browser on this machine, or with --share on the local network."`
 	Schema  schemaCmd  `cmd:"" help:"Print the JSON Schema of the room document or of plan.json."`
 	Version versionCmd `cmd:"" help:"Print the version."`
 }

@@ -161,7 +161,7 @@ func (d *survey) lines() []taped {
 			t.pen = draw.Line(draw.Wide) // a sketch fills as it is read
 		}
 		if d.suspect(l) {
-			t.words, t.class, t.pen = t.words+"  take again", "reading suspect", draw.Pen{Width: draw.Heavy, Color: draw.Vermilion, Dash: draw.Dashed}
+			t.words, t.class, t.pen = t.words+d.doubt(), "reading suspect", draw.Pen{Width: draw.Heavy, Color: draw.Vermilion, Dash: draw.Dashed}
 		}
 		out = append(out, t)
 	}
@@ -173,6 +173,15 @@ func (d *survey) lines() []taped {
 		out = append(out, t)
 	}
 	return out
+}
+
+// doubt is what is written behind a suspect reading: where the readings can not tell which is wrong, each has only a
+// question mark.
+func (d *survey) doubt() string {
+	if len(d.p.Room.Survey.Suspects) > 1 {
+		return " ?"
+	}
+	return "  take again"
 }
 
 func (d *survey) suspect(l Line) bool {

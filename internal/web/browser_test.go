@@ -116,7 +116,7 @@ func (b *browser) picture(name string) {
 	if dir == "" {
 		return
 	}
-	png, err := chromedp.Run(b.ctx, chromedp.FullScreenshot(90))
+	png, err := chromedp.Run(b.ctx, chromedp.FullScreenshot(100))
 	if err == nil {
 		err = os.WriteFile(filepath.Join(dir, name+".png"), png, 0o644)
 	}

@@ -44,8 +44,27 @@ func (s *Server) base(r *http.Request, v *view) (store.Revision, error) {
 	return s.store.At(r.Context(), v.ID, n)
 }
 
-// change applies operations to the head and keeps them.
+// change applies operations to the head and keeps them. Where another was quicker they are applied to what is the head
+// then: only a change of the same value is a clash.
 func (s *Server) change(w http.ResponseWriter, r *http.Request, v *view, base store.Revision, ops []text.Op) error {
+	for range triesToKeep {
+		err := s.changeOnce(w, r, v, base, ops)
+		if !errors.Is(err, store.Stale) {
+			return err
+		}
+		if v, err = s.view(r); err != nil {
+			return err
+		}
+	}
+	return overtaken
+}
+
+// triesToKeep is how often an edit is tried on a newer head; each try that fails means that another edit was kept.
+const triesToKeep = 20
+
+var overtaken = fault{http.StatusConflict, "Others change the room faster than this could be kept. Nothing was lost: save once more."}
+
+func (s *Server) changeOnce(w http.ResponseWriter, r *http.Request, v *view, base store.Revision, ops []text.Op) error {
 	back := local(r.PostFormValue("back"))
 	p, known := pageNamed(back)
 	if clashes := clash(base.Text, v.Text, ops); len(clashes) > 0 {
@@ -77,8 +96,7 @@ func refusedStatus(preview bool) int {
 	return http.StatusUnprocessableEntity
 }
 
-// keep stores a text as the next revision and goes back to the page. Where another was quicker, the person is asked to
-// look again: the form still holds what they typed.
+// keep stores a text as the next revision and goes back to the page. It fails with Stale where another was quicker.
 func (s *Server) keep(w http.ResponseWriter, r *http.Request, v *view, next []byte, ops []text.Op, undoes int64) error {
 	raw, err := json.Marshal(ops)
 	if err != nil {
@@ -87,9 +105,6 @@ func (s *Server) keep(w http.ResponseWriter, r *http.Request, v *view, next []by
 	doc, _ := document.Read("room", next)
 	e := store.Edit{Base: v.Head, Undoes: undoes, Name: nameOf(doc.Name), Text: next, Ops: raw, By: s.who(r), At: s.now(), From: delivery(r)}
 	_, _, err = s.store.Append(r.Context(), v.ID, e)
-	if errors.Is(err, store.Stale) {
-		return fault{http.StatusConflict, "Someone else changed the room at the same moment. Nothing was lost: go back and save once more."}
-	}
 	if err != nil {
 		return err
 	}

@@ -74,6 +74,8 @@ func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
 	case errors.As(err, &f):
 	case errors.As(err, &tooLarge):
 		f = fault{http.StatusRequestEntityTooLarge, "That is too much for a room document."}
+	case errors.Is(err, store.Stale):
+		f = overtaken
 	case statusOf[store.KindOf(err)] != 0:
 		f = fault{statusOf[store.KindOf(err)], capital(err.Error()) + "."}
 	case r.Context().Err() != nil:

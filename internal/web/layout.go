@@ -159,11 +159,11 @@ func (v *view) showFace(l *laidOut, f plan.Face, z plan.Field) error {
 	l.Step, l.StepUm = v.Plan.Style.Format(v.step()), int64(v.step()/unit.Micrometre)
 	l.Figures = v.figures(z)
 	l.Why = z.Chosen().Why.Say(v.Plan.Style)
-	l.Pieces, l.Whole = v.pieces(f), report.WholeWords(f)
 	l.Says = v.about([]string{"lay", f.Name})
-	if v.Unsaved {
+	if v.Unsaved { // a hand moves the pattern: the figures follow, the lists wait until it rests
 		return nil
 	}
+	l.Pieces, l.Whole = v.pieces(f), report.WholeWords(f)
 	return v.choices(l)
 }
 

@@ -28,7 +28,7 @@ func TestNewRoomTyped(t *testing.T) {
 	}
 	b.until(`document.querySelector("#answer").textContent.includes("nothing checks them")`)
 	b.keys("119")
-	b.until(`document.querySelector("#drawing").textContent.includes("take again")`) // suspect at once, before it is kept
+	b.until(`document.querySelector("#drawing").textContent.includes("119 ?")`) // suspect at once, before it is kept
 	b.picture("suspect-360")
 	b.keys(kb.Backspace + kb.Backspace + kb.Backspace + "120" + kb.Tab)
 	b.until(`document.querySelector("#answer").textContent.includes("they agree") && document.body.dataset.head === "7"`)

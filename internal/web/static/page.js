@@ -13,7 +13,7 @@ function swap(html) {
   if (page.body.dataset.head) body.dataset.head = page.body.dataset.head;
   for (const part of document.querySelectorAll("[data-part]")) {
     const fresh = part.isConnected && part.id ? page.getElementById(part.id) : null;
-    if (!fresh || fresh.outerHTML === part.outerHTML) continue;
+    if (!fresh || (part.id !== "face" && fresh.outerHTML === part.outerHTML)) continue;
     if (part === document.activeElement) { part.replaceChildren(...fresh.childNodes); continue; }
     if (part.contains(document.activeElement)) continue;
     if (part.tagName === "DETAILS") fresh.open = part.open;
@@ -39,7 +39,7 @@ async function post(address, fields) {
 }
 
 // Typing: what is typed is shown at once where the form says so, and kept when the person leaves the input.
-let typing, turn = 0;
+let typing, turn = 0, line = Promise.resolve();
 function value(input) { return { [input.name]: input.value, base: input.dataset.base || body.dataset.head }; }
 document.addEventListener("focusin", e => { if (e.target.form && e.target.form.hasAttribute("data-live")) e.target.dataset.base = body.dataset.head; });
 document.addEventListener("input", e => {
@@ -55,8 +55,11 @@ document.addEventListener("change", async e => {
   const form = e.target.form;
   if (!form || !form.hasAttribute("data-live") || !e.target.name) return;
   clearTimeout(typing); turn++;
-  try { const html = await post(form.action, value(e.target)); if (html) { swap(html); if (e.target.name.startsWith("again:")) e.target.value = ""; } }
-  catch (err) { tell("Not saved: " + err.message); }
+  const fields = value(e.target);
+  line = line.then(async () => { // one after the other, in the order in which they were typed
+    try { const html = await post(form.action, fields); if (html) { swap(html); if (e.target.name.startsWith("again:")) e.target.value = ""; } }
+    catch (err) { tell("Not saved: " + err.message); }
+  });
 });
 document.addEventListener("submit", e => { if (e.target.hasAttribute("data-live") && !e.submitter?.name) e.preventDefault(); });
 
