@@ -33,7 +33,7 @@ var bonds = []laidWith{
 	{"modular 3", "397 x 397 x 9", "3", "turns: any, set: {large: 397 x 397, tall: 397 x 197, small: 197 x 197}"},
 }
 
-// variation writes a small room by chance: out of square, with leaning walls, a window, pipes; every fourth in inches.
+// variation writes a small room by chance: out of square, with leaning walls, a window, pipes, at times a band.
 func variation(seed uint64) []byte {
 	c := rand.New(rand.NewPCG(seed, 20260302))
 	w, d := 900+c.IntN(1500), 800+c.IntN(1500)
@@ -54,10 +54,8 @@ func variation(seed uint64) []byte {
 	fmt.Fprintf(&b, "openings:\n  window: {in: back, kind: window, across: %d to %d from A, up: %d to %d above floor, depth: 60}\n", left, left+200+c.IntN(w/3), up, up+300+c.IntN(400))
 	fmt.Fprintf(&b, "stub-outs:\n  waste: {in: back, across: %d from B, up: %d above floor, diameter: 40}\n  drain: {in: floor, off: {back: %d, right: %d}, diameter: 50}\n",
 		80+c.IntN(200), 300+c.IntN(900), 150+c.IntN(300), 150+c.IntN(300))
+	b.WriteString("tiles:\n  strip: {size: 148 x 48 x 8, kind: glass, joint: 2, turns: any, per box: 40}\n")
 	for i, t := range []laidWith{wall, floor} {
-		if i == 0 {
-			b.WriteString("tiles:\n")
-		}
 		fmt.Fprintf(&b, "  t%d: {size: %s, kind: ceramic, joint: %s, per box: %d, breakage: %d, spares: 1", i, t.size, t.joint, 4+c.IntN(20), c.IntN(4))
 		if t.more != "" {
 			b.WriteString(", " + t.more)
@@ -66,14 +64,21 @@ func variation(seed uint64) []byte {
 	}
 	fmt.Fprintf(&b, "tools: {kerf: %d, cutter: %s}\n", 1+c.IntN(3), []string{"wet saw", "wet saw", "snap"}[c.IntN(3)])
 	look := []string{"even cuts", "fewest tiles", "fewest cuts", "lines up", "holes safe"}[c.IntN(5)]
-	for i, face := range []string{"back", "floor"} {
-		if i == 0 {
-			b.WriteString("lay:\n")
-		}
-		t := []laidWith{wall, floor}[i]
-		fmt.Fprintf(&b, "  %s: {look for: %s, fields: {main: {tile: t%d, bond: %s, joint: %s}}}\n", face, look, i, t.bond, t.joint)
+	fmt.Fprintf(&b, "lay:\n  back:\n    look for: %s\n    fields:\n      main: {tile: t0, bond: %s, joint: %s%s}\n", look, wall.bond, wall.joint, upright(c, wall))
+	if c.IntN(2) == 0 {
+		low := 150 + c.IntN(700)
+		fmt.Fprintf(&b, "      band: {tile: strip, bond: running 1/2, joint: 2, up: %d to %d above floor}\n", low, low+60+c.IntN(100))
 	}
+	fmt.Fprintf(&b, "  floor: {look for: %s, fields: {main: {tile: t1, bond: %s, joint: %s}}}\n", look, floor.bond, floor.joint)
 	return []byte(b.String())
+}
+
+// upright turns the tile of a plain bond at times.
+func upright(c *rand.Rand, t laidWith) string {
+	if c.IntN(3) == 0 && (t.bond == "stack" || strings.HasPrefix(t.bond, "running")) {
+		return ", upright: yes"
+	}
+	return ""
 }
 
 // Fifty rooms by chance: each is laid, and its plan.json holds on its own.
