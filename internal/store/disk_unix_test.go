@@ -67,3 +67,23 @@ func wantReadOnly(t *testing.T, what, dir string) {
 		t.Errorf("%s: %q, want %q", what, lines.Text(), want)
 	}
 }
+
+// A folder that was there before may be open to others on the machine; what is in it is not.
+func TestOthersCannotRead(t *testing.T) {
+	dir := t.TempDir()
+	if err := os.Chmod(dir, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	s := reopen(t, dir)
+	newRoom(t, s, "room")
+	for _, name := range []string{dataFile, dataFile + "-wal", dataFile + "-shm"} {
+		if info, err := os.Stat(dir + "/" + name); err != nil || info.Mode().Perm() != 0o600 {
+			t.Errorf("%s: %v %v", name, info.Mode(), err)
+		}
+	}
+	out := t.TempDir() + "/made/by/us"
+	closed(t, reopen(t, out))
+	if info, err := os.Stat(out); err != nil || info.Mode().Perm() != 0o700 {
+		t.Errorf("%v %v", info.Mode(), err)
+	}
+}

@@ -43,6 +43,10 @@ func TestErrorSaysAll(t *testing.T) {
 	if got, want := fault("open", InUse).Error(), "open: "+InUse.Error(); got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
+	stale := fault("store an edit", &Conflict{Base: 1, Head: Revision{Number: 3}})
+	if got, want := stale.Error(), "store an edit: the room has been changed meanwhile (the edit stands on revision 1, and the room is at 3)"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
 	if fault("again", err) != err {
 		t.Error("given a kind twice")
 	}

@@ -3,7 +3,6 @@ package store
 import (
 	"bytes"
 	"database/sql"
-	"errors"
 	"os"
 	"path/filepath"
 	"testing"
@@ -142,33 +141,34 @@ func TestRestoreOverAKilledOne(t *testing.T) {
 // A restore can be cut off between any two steps: it is played up to there, and the folder opened.
 func TestRestoreThatWasCutOff(t *testing.T) {
 	good := backedUp(t)
-	for _, c := range []struct {
-		moved []string // to replaced-1 before it was cut off
-		old   bool     // whether the old database is what opens
-	}{
-		{nil, true},
-		{[]string{""}, false},
-		{[]string{"", "-shm"}, false},
-		{[]string{"", "-shm", "-wal"}, false},
-	} {
+	for n := range len(databaseEnds) + 1 { // how many of the old files had been moved
 		dir := t.TempDir()
 		last := writeAndKill(t, dir, 5)
 		copyOf(t, good, filepath.Join(dir, restoringFile))
 		copyOf(t, good, filepath.Join(dir, restoringPart))
 		aside := filepath.Join(dir, "replaced-1")
-		for _, end := range c.moved {
-			if err := errors.Join(os.MkdirAll(aside, 0o700), os.Rename(filepath.Join(dir, dataFile+end), filepath.Join(aside, dataFile+end))); err != nil {
-				t.Fatal(err)
-			}
+		for _, end := range databaseEnds[:n] {
+			move(t, filepath.Join(dir, dataFile+end), filepath.Join(aside, dataFile+end))
 		}
-		if c.old {
+		if n == 0 {
 			inspectKilled(t, dir, last)
 		} else {
 			holdsBackup(t, dir)
 			inspectKilled(t, aside, last)
 		}
 		if there(filepath.Join(dir, restoringFile)) || there(filepath.Join(dir, restoringPart)) || there(filepath.Join(dir, "replaced-2")) {
-			t.Errorf("%v: left behind: %v", c.moved, files(t, dir))
+			t.Errorf("after %d: left behind: %v", n, files(t, dir))
 		}
+	}
+}
+
+// move renames a file that may not be there.
+func move(t *testing.T, from, to string) {
+	t.Helper()
+	if err := os.MkdirAll(filepath.Dir(to), 0o700); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Rename(from, to); err != nil && there(from) {
+		t.Fatal(err)
 	}
 }
