@@ -144,6 +144,20 @@ func (s shape) box() []pt {
 	return []pt{lo, {hi.x, lo.y}, hi, {lo.x, hi.y}}
 }
 
+// plain leaves out vertices in a straight line, as far as the grid tells.
+func (s shape) plain() shape {
+	out := make(shape, len(s))
+	for i, ring := range s {
+		for j, p := range ring {
+			a, b := ring[(j+len(ring)-1)%len(ring)], ring[(j+1)%len(ring)]
+			if math.Abs(cross(a, b, p)) > 2*grid*dist(a, b) {
+				out[i] = append(out[i], p)
+			}
+		}
+	}
+	return out
+}
+
 // near reports whether the bounds of two outlines come within d of each other.
 func (s shape) near(t shape, d float64) bool {
 	if len(s) == 0 || len(t) == 0 {
