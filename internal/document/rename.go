@@ -39,8 +39,7 @@ func rename(src []byte, op Op, kinds []string) ([]byte, diag.List) {
 	if n.taken(before.names) {
 		return src, n.refuse(tree, op.Path, "another thing has that name")
 	}
-	ops := slices.Concat(n.follow(tree, before.refs), n.atHome(tree, op))
-	out, found := text.Apply(src, ops)
+	out, found := text.Apply(src, n.steps(tree, before.refs, op))
 	if found.Stops() {
 		return src, found
 	}
@@ -49,6 +48,22 @@ func rename(src []byte, op Op, kinds []string) ([]byte, diag.List) {
 		return src, n.refuse(tree, op.Path, "what refers to it could not be read any more")
 	}
 	return out, found
+}
+
+// steps gives the operations on the text that a renaming is made of.
+func (n renaming) steps(tree *text.Node, refs []reference, op Op) []Op {
+	return slices.Concat(n.follow(tree, refs), n.atHome(tree, op))
+}
+
+// stepsOf gives the operations on the text that any operation is made of.
+func stepsOf(src []byte, op Op) []Op {
+	kinds := naming(op)
+	if kinds == nil {
+		return []Op{op}
+	}
+	tree, _ := text.Parse(src)
+	n := renaming{kinds, op.Path[len(op.Path)-1], op.Value}
+	return n.steps(tree, referencesIn(tree).refs, op)
 }
 
 // renaming is a change of one name.
@@ -168,20 +183,20 @@ func (s spot) rename(ref reference, now string) Op {
 	if s.key {
 		return Op{Do: text.Rename, Path: s.path, Value: typed}
 	}
-	return Op{Do: text.Set, Path: s.path, Value: text.Quote(typed)}
+	return Op{Do: text.Set, Path: s.path, Value: text.Typed(typed)}
 }
 
 // renameIn changes a name in the text that refers to it: alone, as an end of a line A-B, or as what a place counts from.
 func renameIn(typed, old, now string) string {
 	plain := strings.Join(strings.Fields(typed), " ")
-	if m := acrossPattern.FindStringSubmatchIndex(plain); m != nil && plain[m[10]:m[11]] == old {
-		return plain[:m[10]] + now + plain[m[11]:]
-	}
+	m := acrossPattern.FindStringSubmatchIndex(plain)
+	counts := m != nil && plain[m[10]:m[11]] == old
+	at := strings.LastIndex(typed, old)
 	switch left, right, isLine := strings.Cut(typed, "-"); {
-	case strings.TrimSpace(typed) == old:
-		return strings.Replace(typed, old, now, 1)
-	case plain == "on "+old:
-		return "on " + now
+	case counts && plain == typed:
+		return typed[:m[10]] + now + typed[m[11]:]
+	case at >= 0 && (counts || strings.TrimSpace(typed) == old || plain == "on "+old):
+		return typed[:at] + now + typed[at+len(old):]
 	case isLine:
 		return end(left, old, now) + "-" + end(right, old, now)
 	}
@@ -221,7 +236,7 @@ func (n renaming) inWords(list *text.Node, path []string) []Op {
 	for done := ""; rest != ""; {
 		word := rest[:len(rest)-len(strings.TrimLeftFunc(rest, func(c rune) bool { return !separates(c) }))]
 		if word == n.old {
-			return []Op{{Do: text.Set, Path: path, Value: text.Quote(done + n.new + rest[len(word):])}}
+			return []Op{{Do: text.Set, Path: path, Value: text.Typed(done + n.new + rest[len(word):])}}
 		}
 		gap := rest[len(word):]
 		gap = gap[:len(gap)-len(strings.TrimLeftFunc(gap, separates))]

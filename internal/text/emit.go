@@ -41,6 +41,15 @@ func Quote(s string) string {
 	return strings.TrimSuffix(out.String(), "\n")
 }
 
+// Typed writes a scalar as the value of an operation: as it is where it reads back as itself behind a colon, else quoted.
+func Typed(s string) string {
+	n := &Node{Kind: Map, Entries: []Entry{{Key: "x", Value: &Node{Kind: Scalar, Text: s}}}}
+	if got, found := Parse([]byte("x: " + s)); len(found) == 0 && !strings.ContainsAny(s, "\r\n") && Equal(got, n) && !got.Get("x").Quoted {
+		return s
+	}
+	return Quote(s)
+}
+
 // readsPlainly tries a scalar in each of the four places.
 func readsPlainly(s string) bool {
 	plain := &Node{Kind: Scalar, Text: s}

@@ -1,0 +1,132 @@
+package document
+
+import (
+	"strings"
+	"testing"
+
+	"dryfit/internal/text"
+)
+
+// op reads one operation: "set a/b = value", "add a/b = value", "rename a/b = name", "remove a/b".
+func op(t testing.TB, s string) Op {
+	t.Helper()
+	left, value, _ := strings.Cut(s, " = ")
+	verb, path, _ := strings.Cut(left, " ")
+	o := Op{Path: strings.Split(path, "/"), Value: value}
+	if err := o.Do.UnmarshalText([]byte(verb)); err != nil {
+		t.Fatalf("%s: %v", s, err)
+	}
+	return o
+}
+
+// ops reads operations with semicolons between.
+func ops(t testing.TB, s string) []Op {
+	t.Helper()
+	var all []Op
+	for _, one := range strings.Split(s, "; ") {
+		if one != "" {
+			all = append(all, op(t, one))
+		}
+	}
+	return all
+}
+
+// The names of this document are words that stand nowhere else. So what a renaming has to give can be worked out without
+// knowing what a reference is: the new word for every old one.
+func TestRenameFollowsReferences(t *testing.T) {
+	src := string(readFile(t, "testdata/edit/names.yaml"))
+	if _, found := Read("names", []byte(src)); found.Stops() {
+		t.Fatal(found)
+	}
+	unquoted := strings.NewReplacer(`'Kilo'`, "Kilo", `"November-Kilo"`, "November-Kilo", `'green wall'`, "green wall", `"shell"`, "shell")
+	for _, c := range []struct{ path, name string }{
+		{"walls/green wall", "red tiled wall"},
+		{"walls/amber wall", "ocher"},
+		{"openings/hatch", "porthole"},
+		{"openings/recess", "alcove"},
+		{"center lines/tap axis", "middle"},
+		{"tiles/gray slate", "blue stone"},
+		{"tiles/shell", "nacre # 2, [1: x]"},
+		{"survey/corners/Kilo", "Q"},
+		{"survey/corners/Lima", "L2"},
+		{"survey/points/Papa", "Nail"},
+	} {
+		o := Op{Do: text.Rename, Path: strings.Split(c.path, "/"), Value: c.name}
+		out, found := Apply([]byte(src), []Op{o})
+		old := o.Path[len(o.Path)-1]
+		want := strings.ReplaceAll(unquoted.Replace(src), old, text.Quote(c.name)) // a reference may lose its quote marks
+		if got := unquoted.Replace(string(out)); len(found) > 0 || got != want || strings.Count(want, text.Quote(c.name)) < 2 {
+			t.Errorf("%s: %v\n%s", c.path, found, lineDiff(want, got))
+		}
+		if _, found := Read("names", out); found.Stops() {
+			t.Errorf("%s: %v", c.path, found)
+		}
+	}
+}
+
+// lineDiff shows the lines that differ.
+func lineDiff(want, got string) string {
+	a, b := strings.Split(want, "\n"), strings.Split(got, "\n")
+	var out strings.Builder
+	for i := range max(len(a), len(b)) {
+		var x, y string
+		if i < len(a) {
+			x = a[i]
+		}
+		if i < len(b) {
+			y = b[i]
+		}
+		if x != y {
+			out.WriteString("want " + x + "\n got " + y + "\n")
+		}
+	}
+	return out.String()
+}
+
+// A name that would not read back as the same name everywhere is refused, and nothing is changed.
+func TestRenameRefused(t *testing.T) {
+	src := readFile(t, "testdata/edit/names.yaml")
+	for _, c := range []struct{ op, code string }{
+		{"rename walls/green wall = amber wall", "name-unusable"},             // is a wall already
+		{"rename walls/green wall = floor", "name-unusable"},                  // the floor is a face
+		{"rename survey/corners/Kilo = Lima", "name-unusable"},                // a corner already
+		{"rename survey/corners/Kilo = Papa", "name-unusable"},                // a point, which the tape would mix up
+		{"rename survey/points/Papa = Mike", "name-unusable"},                 // a corner
+		{"rename survey/corners/Kilo = two words", "name-unusable"},           // would be two corners
+		{"rename survey/corners/Kilo = K-1", "name-unusable"},                 // a hyphen parts the ends of a line
+		{"rename survey/corners/Kilo = K,", "name-unusable"},                  // a comma parts names
+		{"rename survey/corners/Kilo = left", "name-unusable"},                // "from left" means the left end
+		{"rename center lines/tap axis = tap to board", "name-unusable"},      // "of tap to board" is a line called tap
+		{"rename openings/hatch = recess", "name-unusable"},                   // an opening already
+		{"rename walls/green wall =  spaced", "name-unusable"},                // a value loses its blanks
+		{"rename walls/nowhere = wall", "edit-impossible"},                    // there is none
+		{"rename survey/corners/Zulu = Z", "edit-impossible"},                 // there is none
+		{"rename survey/points/Zulu = Z", "edit-impossible"},                  // there is none, in a list
+		{"rename survey/corners/Kilo = ", "edit-impossible"},                  // no name at all
+		{"rename walls/green wall = ", "edit-impossible"},                     // no name at all
+		{"remove survey/corners/Kilo", "edit-impossible"},                     // a corner is a word of a list; that list is set
+		{"rename setting/order/#2 = amber wall", "edit-impossible"},           // a value of a list has no name
+		{"rename walls/green wall = green wall; remove x", "edit-impossible"}, // the first alone is fine
+	} {
+		out, found := Apply(src, ops(t, c.op))
+		if len(found) != 1 || found[0].Code != c.code || string(out) != string(src) {
+			t.Errorf("%s: %v, want %s", c.op, found, c.code)
+		}
+		if len(found) > 0 && found[0].At.Line == 0 {
+			t.Errorf("%s: no place", c.op)
+		}
+	}
+}
+
+// What only looks like a reference keeps its name: a field or a pipe of the same name, a word in a comment or a kind.
+func TestRenameLeavesTheRestAlone(t *testing.T) {
+	src := readFile(t, "../demo/quarry-row.yaml")
+	out, found := Apply(src, ops(t, "rename openings/window = pane"))
+	if len(found) > 0 {
+		t.Fatal(found)
+	}
+	want := strings.NewReplacer("\n  window:\n", "\n  pane:\n", "window > sill", "pane > sill").Replace(string(src))
+	if string(out) != want {
+		t.Error(lineDiff(want, string(out)))
+	}
+}
