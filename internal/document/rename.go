@@ -110,9 +110,10 @@ type references struct {
 	names map[string][]string
 }
 
+// referencesIn reads them whatever else is wrong with the document, its version included.
 func referencesIn(tree *text.Node) references {
-	r := &reader{}
-	room, _ := r.room("", tree)
+	r := &reader{units: (&reader{}).unitsOf(tree)}
+	room, _ := root.read(r, tree)
 	return references{r.refs, room.names()}
 }
 

@@ -130,3 +130,17 @@ func TestRenameLeavesTheRestAlone(t *testing.T) {
 		t.Error(lineDiff(want, string(out)))
 	}
 }
+
+// What else is wrong with a document keeps no reference back.
+func TestRenameInABrokenDocument(t *testing.T) {
+	for _, c := range []struct{ src, want string }{
+		{"dryfit: 99\nwalls: {one: {along: A-B}}\nsetting: {back wall: one}\n", "dryfit: 99\nwalls: {two: {along: A-B}}\nsetting: {back wall: two}\n"},
+		{"dryfit: x\nunits: furlongs\nwalls: {one: 5}\nsetting: {back wall: one, order: {a: one}}\n", "dryfit: x\nunits: furlongs\nwalls: {two: 5}\nsetting: {back wall: two, order: {a: one}}\n"},
+		{"walls: {one: {along: nowhere}}\nlay: {one: {fields: 7}}\n", "walls: {two: {along: nowhere}}\nlay: {two: {fields: 7}}\n"},
+	} {
+		out, found := Apply([]byte(c.src), ops(t, "rename walls/one = two"))
+		if len(found) > 0 || string(out) != c.want {
+			t.Errorf("%s%v\n%s", c.src, found, out)
+		}
+	}
+}

@@ -16,6 +16,8 @@ func (p *page) change(tree *Node, op Op, typed string) (cut span, insert string,
 		return cut, typed, ok
 	case op.Do == Remove:
 		return p.remove(parent, i, above)
+	case i >= 0 && typed == "" && parent.Flow: // a colon with nothing behind it reads badly in a line
+		return span{}, "", false
 	case i >= 0:
 		return p.replace(parent.Entries[i], typed)
 	}
