@@ -222,7 +222,8 @@ func (m *maker) layout(g *ground, c search.Candidate) Layout {
 // input is what the search sees of a field.
 func (m *maker) input(g *ground) search.Input {
 	face := g.canvas.face
-	in := search.Input{Region: g.region, Bond: g.bond, Edges: searchEdges(g.canvas), Mark: search.DefaultMark(m.doc.Units)}
+	region, boxes := g.withoutBoxes()
+	in := search.Input{Region: region, Holes: boxes, Bond: g.bond, Edges: searchEdges(g.canvas), Mark: search.DefaultMark(m.doc.Units)}
 	in.Order, _ = judge.OrderOf(names(g.lay.LookFor))
 	if _, ok := g.centerLine(); ok && g.bond.Angle == 0 {
 		in.Center = search.Line{Given: true} // the frame's origin is on it
@@ -246,6 +247,36 @@ func searchEdges(c *canvas) []search.Edge {
 		out[i] = search.Edge{Name: e.Name, Opening: opening, Hidden: e.Hidden, Weight: e.Weight}
 	}
 	return out
+}
+
+// withoutBoxes fills the boxes that lie within the field: a tile is notched round them as it is drilled for a pipe, so the
+// search takes them as round holes of their longer side, to be kept clear of joints, and not as edges to cut to.
+func (g *ground) withoutBoxes() (geom.Region, []search.Hole) {
+	var out geom.Region
+	var boxes []search.Hole
+	for _, r := range g.region {
+		name, ok := g.boxRing(r)
+		if !ok {
+			out = append(out, r)
+			continue
+		}
+		b := r.Bounds()
+		middle := geom.Point{X: b.Min.X + b.W()/2, Y: b.Min.Y + b.H()/2}
+		boxes = append(boxes, search.Hole{Name: name, Center: middle, Drill: max(b.W(), b.H())})
+	}
+	return out, boxes
+}
+
+// boxRing reports whether a ring is the hole that one box leaves, and which.
+func (g *ground) boxRing(r geom.Ring) (name string, ok bool) {
+	for _, v := range r {
+		e, known := edgeOf(g.canvas.edges, v.Edge)
+		if !known || !g.canvas.atBox(e) {
+			return "", false
+		}
+		name, _, _ = strings.Cut(e.Name, ", ")
+	}
+	return name, r.Area2() < 0
 }
 
 // atBox reports whether an edge bounds a box: its plate hides the cut, and nobody looks for joints at its edges.

@@ -70,8 +70,8 @@ func (m *maker) hole(g *ground, p piece.Piece, h piece.PieceHole) {
 			"", diag.T(h.Name), diag.T(p.Address), face)
 	case h.ToEdge < rule.EdgeOfHole.Limit:
 		m.found(diag.Look, "hole-near-edge", g.field.At, "the hole for {0} leaves {1} to the edge of piece {2} on {3}: under {4} a tile breaks easily ({5})",
-			"move the layout, or open the hole to the edge as a notch", diag.T(h.Name), diag.L(h.ToEdge), diag.T(p.Address), face,
-			diag.L(rule.EdgeOfHole.Limit), diag.T(rule.EdgeOfHole.Cite())).Rule = rule.EdgeOfHole.ID
+			"move the layout, or open the hole to the edge as a notch", diag.T(h.Name), diag.F(h.ToEdge), diag.T(p.Address), face,
+			diag.F(rule.EdgeOfHole.Limit), diag.T(rule.EdgeOfHole.Cite())).Rule = rule.EdgeOfHole.ID
 	}
 }
 
