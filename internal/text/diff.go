@@ -7,18 +7,19 @@ import "slices"
 func Diff(a, b *Node) []Op { return diff(nil, a, b) }
 
 func diff(path []string, a, b *Node) []Op {
-	stay := staying(a, b)
+	old, stay := byKey(a), staying(a, b)
 	var ops []Op
 	for _, e := range a.Entries {
-		if !slices.Contains(stay, e.Key) {
+		if !stay[e.Key] {
 			ops = append(ops, Op{Do: Remove, Path: under(path, e.Key)})
 		}
 	}
+	next := following(b, stay)
 	for i, e := range b.Entries {
 		here := under(path, e.Key)
-		switch was := a.Get(e.Key); {
-		case !slices.Contains(stay, e.Key):
-			ops = append(ops, Op{Do: Add, Path: here, Value: Flow(e.Value), Before: nextOf(b.Entries[i+1:], stay)})
+		switch was := old[e.Key]; {
+		case !stay[e.Key]:
+			ops = append(ops, Op{Do: Add, Path: here, Value: Flow(e.Value), Before: next[i]})
 		case Equal(was, e.Value):
 		case was.Kind == Map && e.Value.Kind == Map:
 			ops = append(ops, diff(here, was, e.Value)...)
@@ -31,31 +32,52 @@ func diff(path []string, a, b *Node) []Op {
 
 func under(path []string, key string) []string { return append(slices.Clone(path), key) }
 
-// nextOf gives the first of some entries whose key stays, or "".
-func nextOf(entries []Entry, stay []string) string {
-	for _, e := range entries {
-		if slices.Contains(stay, e.Key) {
-			return e.Key
-		}
+func byKey(n *Node) map[string]*Node {
+	all := make(map[string]*Node, len(n.Entries))
+	for _, e := range n.Entries {
+		all[e.Key] = e.Value
 	}
-	return ""
+	return all
 }
 
-// staying gives the longest run of keys that both maps have in the same order.
-func staying(a, b *Node) []string {
-	best := make([][]string, len(a.Entries)+1) // best[i]: of the first i keys of a and those of b so far
-	for _, e := range b.Entries {
-		row := slices.Clone(best)
-		for i, o := range a.Entries {
-			row[i+1] = best[i+1]
-			if o.Key == e.Key {
-				row[i+1] = under(best[i], e.Key)
-			}
-			if len(row[i]) > len(row[i+1]) {
-				row[i+1] = row[i]
-			}
+// following gives for each entry the next key that stays, or "".
+func following(n *Node, stay map[string]bool) []string {
+	next := make([]string, len(n.Entries))
+	key := ""
+	for i := len(n.Entries) - 1; i >= 0; i-- {
+		next[i] = key
+		if stay[n.Entries[i].Key] {
+			key = n.Entries[i].Key
 		}
-		best = row
 	}
-	return best[len(a.Entries)]
+	return next
+}
+
+// staying gives the keys that need not move: the most that both maps have in the same order. Their places in a, taken in
+// the order of b, are a longest increasing subsequence (Schensted 1961; found by piles, as a game of patience).
+func staying(a, b *Node) map[string]bool {
+	place := map[string]int{}
+	for i, e := range a.Entries {
+		place[e.Key] = i
+	}
+	var piles []int               // the place in a that lies on top of each
+	before := map[string]string{} // the key on top of the pile to the left, when a key was laid down
+	top := []string{""}
+	for _, e := range b.Entries {
+		at, both := place[e.Key]
+		if !both {
+			continue
+		}
+		i, _ := slices.BinarySearch(piles, at)
+		before[e.Key] = top[i]
+		if i == len(piles) {
+			piles, top = append(piles, at), append(top, e.Key)
+		}
+		piles[i], top[i+1] = at, e.Key
+	}
+	stay := map[string]bool{}
+	for n, key := len(piles), top[len(piles)]; n > 0; n, key = n-1, before[key] {
+		stay[key] = true
+	}
+	return stay
 }
