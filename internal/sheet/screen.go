@@ -2,7 +2,9 @@ package sheet
 
 import (
 	"dryfit/internal/draw"
+	"dryfit/internal/draw/parts"
 	"dryfit/internal/plan"
+	"dryfit/internal/site"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
 )
@@ -83,6 +85,64 @@ func Laid(p plan.Plan) []tiling.Face {
 	for _, f := range p.Tiling.Faces {
 		if _, ok := p.Room.Face(f.Name); ok && len(f.Fields) > 0 {
 			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// BareOnScreen draws a face as it was measured, whether tile is laid on it or not: its board, what pierces it, what is
+// recorded inside it and the lines that it is measured from. False where its shape is not known.
+func BareOnScreen(p plan.Plan, name string) (Screen, bool) {
+	s, ok := p.Room.Face(name)
+	if !ok || len(s.Board) == 0 {
+		return Screen{}, false
+	}
+	const margin = 9 * draw.MM
+	w := &wall{book: &book{p: p}, face: tiling.Face{Name: name}, site: s, name: capital(name)}
+	d := &facade{wall: w, view: view{n: w.screenScale(), of: s.Board.Bounds().Min}, area: s.Board.Bounds()}
+	box := d.box(d.area).Inset(-margin)
+	d.at = d.at.Plus(draw.At(-box.Lo.X, -box.Lo.Y))
+	d.within = draw.Span(0, 0, box.W(), box.H())
+	return Screen{draw.Page{Title: w.name + " as measured, " + w.seenAs(), W: box.W(), H: box.H(), Items: d.bareItems()}, d.n}, true
+}
+
+func (d *facade) bareItems() []draw.Item {
+	out := []draw.Item{d.boardOutline()}
+	out = append(out, d.openings()...)
+	out = append(out, d.buried()...)
+	out = append(out, d.lines()...)
+	out = append(out, d.holes()...)
+	out = append(out, d.openingNames()...)
+	for _, h := range d.site.Holes {
+		out = append(out, d.called(d.point(h.Center), h.Name)...)
+	}
+	for _, u := range d.site.Buried {
+		b := d.box(u.Rect)
+		out = append(out, d.called(draw.At((b.Lo.X+b.Hi.X)/2, (b.Lo.Y+b.Hi.Y)/2), u.Name)...)
+	}
+	return append(out, d.ends()...)
+}
+
+// called leads from a thing to its name, where there is room.
+func (d *facade) called(at draw.XY, name string) []draw.Item {
+	items, _ := d.leader(at, []string{name}, func(draw.Box) draw.Um { return 0 })
+	return items
+}
+
+// ends letters the corners at both ends of a wall, below it.
+func (d *facade) ends() []draw.Item {
+	b := d.box(d.area)
+	var out []draw.Item
+	if d.site.Kind != site.WallFace {
+		return nil
+	}
+	for _, e := range []struct {
+		name string
+		x    draw.Um
+	}{{d.site.LeftCorner, b.Lo.X}, {d.site.RightCorner, b.Hi.X}} {
+		if e.name != "" {
+			l := parts.Label{At: draw.At(e.x, b.Lo.Y-5*draw.MM), Body: e.name, Size: parts.Large, Bold: true, Clear: true, Class: "corner"}
+			out = append(out, l.Items()...)
 		}
 	}
 	return out

@@ -52,6 +52,8 @@ type thing struct {
 	Path   string
 	Fields []field
 	Says   []said
+
+	ID, Picture string // a drawing of the face that it is in
 }
 
 // collection is the things of one kind, and what is asked of a new one.
@@ -219,6 +221,9 @@ func (v *view) walls() []thing {
 		t.Fields = append(t.Fields, v.list("Build-up, from the studs outward", "walls", w.Name, "build-up").like(v.sample("board 1/2, bed 3/16, tile", "board 12.5, bed 5, tile")))
 		for _, c := range []string{w.Left, w.Right} {
 			t.Fields = append(t.Fields, v.field("Out of plumb at "+c, "walls", w.Name, "out of plumb", c).tape().help("How far the top leans into the room; with a minus, away."))
+		}
+		if f, ok := v.Plan.Room.Face(w.Name); ok && len(f.Board) > 0 {
+			t.ID, t.Picture = idOf("picture"+t.Path), v.address("bare.svg", w.Name)
 		}
 		out = append(out, t)
 	}

@@ -3,9 +3,12 @@ package web
 import (
 	"context"
 	"encoding/json"
+	"html/template"
 	"net/http"
 	"net/http/httptest"
 	"net/url"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"time"
@@ -93,4 +96,27 @@ func quoted(s string) string {
 		panic(err)
 	}
 	return string(b)
+}
+
+func htmlOf(s string) string { return template.HTMLEscapeString(s) }
+
+func newGet(path string) *http.Request {
+	r := httptest.NewRequest("GET", "http://127.0.0.1:8080"+path, nil)
+	r.RemoteAddr = "127.0.0.1:5000"
+	return r
+}
+
+func (s *site) send(r *http.Request) *httptest.ResponseRecorder {
+	w := httptest.NewRecorder()
+	s.http.ServeHTTP(w, r)
+	return w
+}
+
+func writeTemp(t *testing.T, b []byte) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "walls.html")
+	if err := os.WriteFile(path, b, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	return path
 }

@@ -82,6 +82,9 @@ func (s *Server) replace(w http.ResponseWriter, r *http.Request) error {
 // sentText reads a form with the document in it, or as a file. A browser ends lines of a form with CR LF; the document
 // keeps the ends that it has.
 func sentText(r *http.Request) (typed, base string, err error) {
+	if err := r.ParseForm(); err != nil {
+		return "", "", err
+	}
 	if err := r.ParseMultipartForm(maxBody); err != nil && err != http.ErrNotMultipart {
 		return "", "", err
 	}

@@ -1,6 +1,13 @@
 package web
 
-import "dryfit/internal/text"
+import (
+	"net/http"
+	"net/url"
+
+	"dryfit/internal/plan"
+	"dryfit/internal/sheet"
+	"dryfit/internal/text"
+)
 
 // ask is one fact that a form asks of a thing.
 type ask struct {
@@ -85,6 +92,13 @@ func (v *view) thing(k kind, e text.Entry) thing {
 	for _, a := range k.asks {
 		t.Fields = append(t.Fields, v.dress(v.field(a.label, k.key, e.Key, a.key), a))
 	}
+	in := e.Value.Get("in")
+	if in == nil {
+		return t
+	}
+	if f, ok := v.Plan.Room.Face(in.Text); ok && len(f.Board) > 0 {
+		t.ID, t.Picture = idOf("picture"+t.Path), v.address("bare.svg", in.Text)
+	}
 	return t
 }
 
@@ -107,4 +121,26 @@ func (v *view) faces() []string {
 		out = append(out, w.Name)
 	}
 	return append(out, "floor")
+}
+
+// address is that of a drawing of a face, as the revision that is shown has it.
+func (v *view) address(drawing, face string) string {
+	return v.Address() + "/" + drawing + "?" + url.Values{"face": {face}, "at": {itoa(v.Head)}}.Encode()
+}
+
+// bare draws a face as it was measured.
+func (s *Server) bare(w http.ResponseWriter, r *http.Request) error {
+	v, err := s.view(r)
+	if err != nil {
+		return err
+	}
+	if err := v.make(plan.Options{UpTo: plan.UpToSite}); err != nil {
+		return err
+	}
+	screen, ok := sheet.BareOnScreen(v.Plan, r.FormValue("face"))
+	if !ok {
+		return fault{http.StatusNotFound, "The shape of that face is not known yet."}
+	}
+	w.Header().Set("Cache-Control", "private, max-age=3600")
+	return sendDrawing(w, r, screen.Page)
 }

@@ -60,6 +60,7 @@ func (s *Server) Handler() http.Handler {
 		"GET /room/{room}/live":       s.live,
 		"GET /corners/{n}":            s.cornerSketch,
 		"GET /room/{room}/plan.svg":   s.planPicture,
+		"GET /room/{room}/bare.svg":   s.bare,
 		"GET /room/{room}/thumb.svg":  s.thumb,
 		"GET /room/{room}/sheet/{n}":  s.sheet,
 		"GET /room/{room}/get/{file}": s.download,

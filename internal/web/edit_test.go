@@ -1,0 +1,151 @@
+package web
+
+import (
+	"fmt"
+	"net/http"
+	"net/url"
+	"strings"
+	"sync"
+	"testing"
+
+	"dryfit/internal/text"
+)
+
+// Each line: the document, one input of a form and what is typed; then the operation that it makes, or none.
+func TestInputsBecomeOperations(t *testing.T) {
+	const doc = "name: n\nsurvey:\n  tape: {A-B: 71, B-C: unknown, C-D: [70, 71], D-A: {length: 9, to: board}}\nwalls:\n  w: {build-up: [board 1/2, tile]}\n"
+	tree, _ := text.Parse([]byte(doc))
+	for _, c := range []struct{ name, typed, want string }{
+		{`set:["name"]`, "n", ""},
+		{`set:["name"]`, " m ", "set name = m"},
+		{`set:["name"]`, "a: b", `set name = "a: b"`},
+		{`set:["name"]`, "", "remove name = "},
+		{`set:["survey","tape","A-B"]`, "71", ""},
+		{`set:["survey","tape","A-B"]`, "", "set survey > tape > A-B = unknown"},
+		{`set:["survey","tape","B-C"]`, "", ""},
+		{`set:["survey","tape","B-C"]`, `5' 11"`, `set survey > tape > B-C = 5' 11"`},
+		{`set:["survey","tape","D-A","length"]`, "10", "set survey > tape > D-A > length = 10"},
+		{`again:["survey","tape","A-B"]`, "72", "set survey > tape > A-B = [71, 72]"},
+		{`again:["survey","tape","C-D"]`, "72", "set survey > tape > C-D = [70, 71, 72]"},
+		{`again:["survey","tape","B-C"]`, "72", "set survey > tape > B-C = 72"},
+		{`again:["survey","tape","D-A"]`, "8", "set survey > tape > D-A = [{length: 9, to: board}, 8]"},
+		{`again:["survey","tape","D-A"]`, "", ""},
+		{`list:["walls","w","build-up"]`, "board 1/2, tile", ""},
+		{`list:["walls","w","build-up"]`, "board 1/2,bed 3/16 ,, tile", "set walls > w > build-up = [board 1/2, bed 3/16, tile]"},
+		{`remove`, `["walls","w"]`, "remove walls > w = "},
+		{`other`, "x", ""},
+	} {
+		ops, err := opsOf(url.Values{c.name: {c.typed}}, tree)
+		var got []string
+		for _, op := range ops {
+			got = append(got, fmt.Sprintf("%s %s = %s", op.Do, strings.Join(op.Path, " > "), op.Value))
+		}
+		if err != nil || strings.Join(got, "; ") != c.want {
+			t.Errorf("%s %q: %q, %v; want %q", c.name, c.typed, got, err, c.want)
+		}
+	}
+	for _, bad := range []string{"set:", "set:x", "set:[]", `set:[""]`, `set:{"a":1}`, `set:[1]`} {
+		if _, err := opsOf(url.Values{bad: {"v"}}, tree); err == nil {
+			t.Errorf("%s was taken", bad)
+		}
+	}
+}
+
+func TestAddThing(t *testing.T) {
+	s := open(t, nil)
+	w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", "add", `["stub-outs"]`, "new.name", "shower arm", "new.in", "long wall",
+		"new.across", "30 from A", "new.up", "center 78 above floor", "new.diameter", "3/4")
+	if w.Code != 303 {
+		t.Fatalf("%d %s", w.Code, w.Body)
+	}
+	has(t, s.head(1), "shower arm: {across: 30 from A, diameter: 3/4, in: long wall, up: center 78 above floor}")
+	w = s.post("/room/1/edit", "base", "2", "back", "/room/1/measure", "remove", `["stub-outs","shower arm"]`)
+	if w.Code != 303 || strings.Contains(s.head(1), "shower arm") {
+		t.Errorf("%d: it is still there", w.Code)
+	}
+}
+
+// What can not be is refused whole, is said where it was typed, and what was typed is still there.
+func TestRefusedWhole(t *testing.T) {
+	s := open(t, nil)
+	before := s.head(1)
+	w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `set:["survey","tape","A-B"]`, "72", `set:["survey","tape","B-C"]`, "about 8 feet")
+	if w.Code != http.StatusUnprocessableEntity || s.head(1) != before {
+		t.Errorf("%d; kept: %v", w.Code, s.head(1) != before)
+	}
+	has(t, w.Body.String(), `value="about 8 feet"`, `said stop`, "write it like one of these")
+	w = s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", "add", `["openings"]`, "new.name", "hatch", "new.in", "no such wall")
+	if w.Code != http.StatusUnprocessableEntity || s.head(1) != before {
+		t.Errorf("a thing on no wall: %d", w.Code)
+	}
+}
+
+// Two people: changes of different values both stand; of the same value neither is stored over.
+func TestClash(t *testing.T) {
+	s := open(t, nil)
+	change := func(base, line, value string) int {
+		w := s.post("/room/1/edit", "base", base, "back", "/room/1/measure", `set:["survey","tape","`+line+`"]`, value)
+		if w.Code == http.StatusConflict {
+			has(t, w.Body.String(), "Nothing is stored over", "71-3/8", "71-1/2", "Take mine")
+		}
+		return w.Code
+	}
+	for _, c := range []struct {
+		base, line, value string
+		want              int
+	}{
+		{"1", "A-B", "71-3/8", 303},
+		{"1", "B-C", "96-3/8", 303}, // another value, on an old revision
+		{"1", "A-B", "71-3/8", 303}, // the same change twice
+		{"1", "A-B", "71-1/2", 409}, // a clash
+		{"3", "A-B", "71-1/2", 303}, // seen, and set after all
+	} {
+		if got := change(c.base, c.line, c.value); got != c.want {
+			t.Errorf("%+v: %d", c, got)
+		}
+	}
+	has(t, s.head(1), "A-B: 71-1/2\n", "B-C: 96-3/8\n")
+}
+
+// A value below one that was taken out by another is a clash too.
+func TestClashAboveAndBelow(t *testing.T) {
+	base, head := []byte("a: {b: {c: 1, d: 2}}\n"), []byte("a: {b: {c: 1, d: 3}}\n")
+	for _, c := range []struct {
+		head []byte
+		op   text.Op
+		want bool
+	}{
+		{head, text.Op{Do: text.Set, Path: []string{"a", "b", "c"}, Value: "9"}, false},
+		{head, text.Op{Do: text.Set, Path: []string{"a", "b", "d"}, Value: "9"}, true},
+		{head, text.Op{Do: text.Set, Path: []string{"a", "b", "d"}, Value: "3"}, false},
+		{head, text.Op{Do: text.Remove, Path: []string{"a", "b"}}, true},
+		{[]byte("a: {}\n"), text.Op{Do: text.Set, Path: []string{"a", "b", "c"}, Value: "9"}, true},
+		{[]byte("a: {}\n"), text.Op{Do: text.Set, Path: []string{"a", "b", "new"}, Value: "9"}, true},
+		{[]byte("a: 5\n"), text.Op{Do: text.Add, Path: []string{"a", "b", "new"}, Value: "9"}, true},
+	} {
+		if got := len(clash(base, c.head, []text.Op{c.op})) > 0; got != c.want {
+			t.Errorf("%s with %v: clash %v", c.head, c.op, got)
+		}
+	}
+}
+
+// Many write at once: every edit that was acknowledged is in the head, and every one made a revision of its own.
+func TestManyWriters(t *testing.T) {
+	s := open(t, nil)
+	lines := []string{"A-B", "B-C", "C-D", "D-A", "A-C"}
+	var all sync.WaitGroup
+	for _, line := range lines {
+		all.Go(func() {
+			for k := range 4 {
+				w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `set:["survey","tape","`+line+`"]`, fmt.Sprintf("9%d-1/%d", k, 2+2*k))
+				if w.Code != 303 && w.Code != http.StatusConflict {
+					t.Errorf("%s: %d", line, w.Code)
+				}
+			}
+		})
+	}
+	all.Wait()
+	for _, line := range lines {
+		has(t, s.head(1), line+": 90-1/2\n") // the first of each stands: the later ones clash with it, having not seen it
+	}
+}
