@@ -28,7 +28,7 @@ func (r *rechecker) work(w readWork) {
 		r.filled(*f, pieces)
 		r.covered(w, *f, pieces)
 		r.joints(pieces)
-		r.measures(w.Face, *f, pieces)
+		r.measures(face, *f, pieces)
 		r.origin(*f, pieces)
 		all = append(all, pieces...)
 	}

@@ -115,7 +115,7 @@ func (s *setPiece) across(ring []pt, i int) float64 {
 }
 
 // measures: what can be counted of the layout that is laid is what its measures say.
-func (r *rechecker) measures(face string, f readField, pieces []*setPiece) {
+func (r *rechecker) measures(face readFace, f readField, pieces []*setPiece) {
 	if len(f.Layouts) == 0 {
 		return
 	}
@@ -126,18 +126,18 @@ func (r *rechecker) measures(face string, f readField, pieces []*setPiece) {
 			neck = min(neck, *p.Cut.Neck)
 		}
 	}
-	least, most := cutTiles(pieces)
+	least, most := cutTiles(pieces, boxes(face))
 	for _, m := range l.Measures {
 		switch {
 		case m.None != (m.Length == nil && m.Count == nil):
-			r.complain("%s, %s: %s is there and is not", face, f.Name, m.Name)
+			r.complain("%s, %s: %s is there and is not", face.Name, f.Name, m.Name)
 		case m.None:
 		case m.Name == "tiles to buy" && *m.Count != l.Whole+l.Tiles:
-			r.complain("%s, %s: tiles to buy are %d, said to be %d", face, f.Name, l.Whole+l.Tiles, *m.Count)
+			r.complain("%s, %s: tiles to buy are %d, said to be %d", face.Name, f.Name, l.Whole+l.Tiles, *m.Count)
 		case m.Name == "narrowest neck" && *m.Length != neck:
-			r.complain("%s, %s: the narrowest neck is %v, said to be %v", face, f.Name, neck.mm(), m.Length.mm())
+			r.complain("%s, %s: the narrowest neck is %v, said to be %v", face.Name, f.Name, neck.mm(), m.Length.mm())
 		case m.Name == "number of cuts" && (*m.Count < least || *m.Count > most+lost):
-			r.complain("%s, %s: %d to %d tiles are cut, said to be %d", face, f.Name, least, most, *m.Count)
+			r.complain("%s, %s: %d to %d tiles are cut, said to be %d", face.Name, f.Name, least, most, *m.Count)
 		}
 	}
 }
@@ -145,18 +145,35 @@ func (r *rechecker) measures(face string, f readField, pieces []*setPiece) {
 // lost is how many tiles may be counted as cut and have no piece, since all that is left of them is too thin to be one.
 const lost = 2
 
-// cutTiles counts the tiles that more than a thin trim is taken off, and all that are not whole.
-func cutTiles(pieces []*setPiece) (least, most int) {
-	kept, around, full := map[[2]int]float64{}, map[[2]int]float64{}, map[[2]int]float64{}
+// boxes are the labels of edges of boxes: what is cut out for one counts no more than a hole.
+func boxes(f readFace) map[int]bool {
+	out := map[int]bool{}
+	for _, o := range f.Openings {
+		for _, e := range f.Edges {
+			if o.Kind == "box" && strings.HasPrefix(e.Name, o.Name+",") {
+				out[e.Label] = true
+			}
+		}
+	}
+	return out
+}
+
+// cutTiles counts the tiles that more than a thin trim is taken off, for other than a box, and all that are not whole.
+func cutTiles(pieces []*setPiece, box map[int]bool) (least, most int) {
+	kept, around, full, other := map[[2]int]float64{}, map[[2]int]float64{}, map[[2]int]float64{}, map[[2]int]bool{}
 	for _, p := range pieces {
-		if !p.Whole {
-			key := [2]int{p.Course, p.Column}
-			kept[key] += p.inTile.area()
-			around[key], full[key] = shape{p.blank}.around(), area(p.blank)
+		if p.Whole {
+			continue
+		}
+		key := [2]int{p.Course, p.Column}
+		kept[key] += p.inTile.area()
+		around[key], full[key] = shape{p.blank}.around(), area(p.blank)
+		for _, e := range p.Sides {
+			other[key] = other[key] || e.Label > 0 && !box[e.Label]
 		}
 	}
 	for key, a := range kept {
-		if full[key]-a > thin*around[key] {
+		if other[key] && full[key]-a > thin*around[key] {
 			least++
 		}
 	}

@@ -86,8 +86,8 @@ type (
 		Weight                   int
 	}
 	readOpening struct {
-		Name string
-		Rect struct{ Left, Bottom, Right, Top num }
+		Name, Kind string
+		Rect       struct{ Left, Bottom, Right, Top num }
 	}
 	readFace struct {
 		Name, Kind, Left, Right string

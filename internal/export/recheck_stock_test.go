@@ -60,10 +60,9 @@ func (r *rechecker) totals(g readGood, whole map[goodSize]int) {
 
 // placed is a piece in the tile that it comes out of.
 type placed struct {
-	id     string
-	ring   []pt // its outline; the bounds of one with inward corners
-	box    []pt
-	convex bool
+	id   string
+	ring []pt // its outline; the bounds of one with inward corners
+	box  []pt
 }
 
 // cutUp: pieces lie in their tile, turned only as the good allows, the kept sides on the tile's rim, a kerf from each other; every tile that
