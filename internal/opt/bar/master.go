@@ -1,0 +1,236 @@
+package bar
+
+// master is the linear program over patterns: each kind is covered, no limited
+// stick is used more often than there are. Its columns are made as needed.
+type master struct {
+	m     *model
+	lp    *program
+	pats  []pattern // of the columns
+	known map[string]int
+	rowOf []int   // of each limited stick; -1 for others
+	unit  float64 // of money, so that costs of sticks are at most 1
+	knap  knapsack
+	sack  knapsack // for what is left after a first run
+	steps *steps
+}
+
+// steps is the budget.
+type steps struct{ used, limit, work int }
+
+// stepWork is how many elementary operations make a step.
+const stepWork = 4096
+
+func (s *steps) spend(work int) {
+	s.work += work
+	s.used += s.work / stepWork
+	s.work %= stepWork
+}
+
+func (s *steps) over() bool { return s.used >= s.limit }
+
+func newMaster(m *model, st *steps) *master {
+	a := &master{m: m, known: map[string]int{}, unit: 1, steps: st}
+	for _, s := range m.sticks {
+		a.unit = max(a.unit, float64(s.price))
+		a.rowOf = append(a.rowOf, -1)
+	}
+	a.lp = &program{cols: &columns{}}
+	for k, n := range m.need {
+		col := a.add(pattern{lacking, []take{{k, 0, 1}}})
+		a.lp.begin(float64(n), -1, col)
+	}
+	for s, st := range m.sticks {
+		if st.limited {
+			a.rowOf[s] = len(a.lp.b)
+			a.lp.begin(float64(st.count), 1, ^len(a.lp.b))
+		}
+	}
+	a.lp.identity()
+	return a
+}
+
+// add makes a column of a pattern; -1 where it is there already.
+func (a *master) add(p pattern) int {
+	key := p.key()
+	if _, ok := a.known[key]; ok {
+		return -1
+	}
+	var rows []int32
+	var vals []float64
+	for i, t := range p.takes {
+		if i > 0 && p.takes[i-1].kind == t.kind {
+			vals[len(vals)-1] += float64(t.n)
+			continue
+		}
+		rows, vals = append(rows, int32(t.kind)), append(vals, float64(t.n))
+	}
+	if p.stick != lacking && a.rowOf[p.stick] >= 0 {
+		rows, vals = append(rows, int32(a.rowOf[p.stick])), append(vals, 1)
+	}
+	col := a.lp.cols.add(float64(a.m.price(p))/a.unit, rows, vals)
+	a.known[key] = col
+	a.pats = append(a.pats, p)
+	return col
+}
+
+// seed adds what a plan uses.
+func (a *master) seed(plan []pattern) {
+	for _, p := range plan {
+		a.add(p)
+	}
+}
+
+// spent counts what the simplex did since it had that many pivots.
+func (a *master) spent(l *program, since int) {
+	m := len(l.b)
+	a.steps.spend((l.pivots - since) * (m*m + 4*len(l.cols.cost)))
+}
+
+// primal and dual run the simplex within what is left to spend.
+func (a *master) primal(l *program) bool {
+	since := l.pivots
+	ok := l.primal(a.pivotsLeft(l))
+	a.spent(l, since)
+	return ok
+}
+
+func (a *master) dual(l *program, stop float64) ending {
+	since := l.pivots
+	e := l.dual(a.pivotsLeft(l), stop)
+	a.spent(l, since)
+	return e
+}
+
+func (a *master) pivotsLeft(l *program) int {
+	m := len(l.b)
+	return max(a.steps.limit-a.steps.used, 0)*stepWork/(m*m+4*len(l.cols.cost)+1) + 1
+}
+
+// offer looks for patterns that would make l cheaper, of what is needed and
+// left, adds them and tells how many. The duals, made whole, come back as
+// weights; they are nil where the patterns were too many to tell.
+func (a *master) offer(l *program, need, left []int) (added int, w *weights) {
+	w = &weights{by: ProofLP}
+	for k := range a.m.sizes {
+		w.piece = append(w.piece, a.m.whole(l.y[k]*a.unit))
+	}
+	top := a.tops(l, w, need, left, func(p pattern) {
+		if a.add(p) >= 0 {
+			added++
+		}
+	})
+	if top == nil {
+		return added, nil
+	}
+	for s, v := range top {
+		w.excess = append(w.excess, max(0, v-a.m.sticks[s].price*a.m.scale))
+	}
+	return added, w
+}
+
+// tops is what the runs of each stick can weigh at most; columns that gain are
+// told. It is nil where that is not known.
+func (a *master) tops(l *program, w *weights, need, left []int, gain func(pattern)) []int64 {
+	items := a.items(w, need)
+	slots, floors := a.slots(l, left)
+	a.knap.fill(items, slots)
+	a.steps.spend(a.knap.work)
+	if a.knap.full {
+		return nil
+	}
+	top := make([]int64, len(a.m.sticks))
+	for s, st := range a.m.sticks {
+		if left[s] == 0 {
+			continue
+		}
+		if len(st.runs) == 1 {
+			top[s] = floors[s]
+		} else {
+			top[s] = 0
+		}
+		sum := int64(0)
+		for _, r := range st.runs {
+			if f := a.knap.best(r); f != nil {
+				sum += f.value
+			}
+		}
+		top[s] = max(top[s], sum)
+		if sum > floors[s]+a.m.scale>>32 {
+			a.column(s, w, need, items, floors[s], gain)
+		}
+	}
+	return top
+}
+
+// items are the kinds that weigh something.
+func (a *master) items(w *weights, need []int) []item {
+	var items []item
+	for k, n := range need {
+		if n > 0 && w.piece[k] > 0 {
+			items = append(items, item{k, a.m.sizes[k], w.piece[k], n})
+		}
+	}
+	return items
+}
+
+// slots are the runs to price, and what each stick must weigh more than to gain.
+func (a *master) slots(l *program, left []int) (slots []slot, floors []int64) {
+	for s, st := range a.m.sticks {
+		floor := st.price * a.m.scale
+		if r := a.rowOf[s]; r >= 0 {
+			floor += a.m.whole(-l.y[r] * a.unit)
+		}
+		floors = append(floors, floor)
+		if left[s] == 0 {
+			continue
+		}
+		if len(st.runs) > 1 {
+			floor = -1
+		}
+		for _, r := range st.runs {
+			slots = append(slots, slot{r, floor})
+		}
+	}
+	return slots, floors
+}
+
+// column fills the runs of a stick one after the other.
+func (a *master) column(s int, w *weights, need []int, items []item, floor int64, gain func(pattern)) {
+	rest := append([]int(nil), need...)
+	var takes []take
+	sum := int64(0)
+	for i, r := range a.m.sticks[s].runs {
+		knap, its := &a.knap, items
+		if i > 0 {
+			knap, its = &a.sack, a.items(w, rest)
+			knap.fill(its, []slot{{r, -1}})
+			a.steps.spend(knap.work)
+		}
+		f := knap.best(r)
+		if f == nil {
+			continue
+		}
+		sum += f.value
+		for _, t := range knap.takes(f, its, i) {
+			rest[t.kind] -= t.n
+			takes = append(takes, t)
+		}
+	}
+	if sum > floor {
+		gain(newPattern(s, merged(takes)))
+	}
+}
+
+// merged adds up the takes of one kind in one run.
+func merged(takes []take) []take {
+	p := newPattern(0, takes)
+	out := p.takes[:0]
+	for _, t := range p.takes {
+		if n := len(out); n > 0 && out[n-1].kind == t.kind && out[n-1].run == t.run {
+			out[n-1].n += t.n
+			continue
+		}
+		out = append(out, t)
+	}
+	return out
+}
