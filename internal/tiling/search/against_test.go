@@ -98,7 +98,7 @@ func compare(t *testing.T, line string, in *Input) {
 	for _, preset := range judge.Presets() {
 		in.Order = preset.Order
 		first := Best(*in).Finalists[0]
-		if got, want := vector(first), bruteBest(all, ranked(preset.Order)); !slices.Equal(got, want) {
+		if got, want := append(vector(first), even(first, in.Mark)), bruteBest(all, ranked(preset.Order)); !slices.Equal(got, want) {
 			t.Errorf("%s\n%s: got %v want %v", line, preset.Name, got, want)
 		}
 	}
@@ -116,6 +116,16 @@ func vector(c Candidate) (out []int64) {
 		out = append(out, m.Cost)
 	}
 	return out
+}
+
+// even is balance to the mark, which decides last.
+func even(c Candidate, mark unit.Length) int64 {
+	for _, m := range c.Measures {
+		if m.Name == judge.Balance {
+			return int64(m.Length / mark)
+		}
+	}
+	return nothing
 }
 
 func bruteBest(all []costs, order []int) (best []int64) {

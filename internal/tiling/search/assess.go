@@ -9,9 +9,9 @@ import (
 // notes is what one layout measures, with the place that decides each measure.
 type notes struct {
 	costs  costs
-	length [covered]unit.Length
-	where  [covered]string
-	set    [covered]bool // there is something to measure
+	length [ranks]unit.Length
+	where  [ranks]string
+	set    [ranks]bool // there is something to measure
 }
 
 // assess measures one layout directly, at any origin, marked or not.
@@ -107,6 +107,7 @@ func (n *notes) lines(p *problem, origin [2]unit.Length) {
 		if a, _ := p.axisOf(k); p.center[k].Given {
 			twice := p.offBalance(k, origin[k])
 			n.worse(balance, int64(twice/(2*judge.EvenWithin*a.mark)), twice/2, "")
+			n.worse(evenness, int64(twice/(2*a.mark)), twice/2, "")
 		}
 	}
 	k, most := p.sightAxis(), unit.Length(0)

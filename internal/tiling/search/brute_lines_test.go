@@ -39,6 +39,7 @@ func (b *brute) lines(o geom.Point, out *costs) {
 		}
 	}
 	out[balance] = int64(twice / (2 * 4 * mark)) // even within four marks
+	out[evenness] = int64(twice / (2 * mark))
 	for _, s := range sights {
 		worst := unit.Length(0)
 		for _, d := range s {

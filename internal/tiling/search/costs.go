@@ -2,9 +2,9 @@ package search
 
 import "dryfit/internal/tiling/judge"
 
-// costs is what a layout costs by each measure that the search covers; smaller is better. Lengths are in whole
-// marks, floored.
-type costs [covered]int64
+// costs is what a layout costs by each measure that the search covers, and by evenness; smaller is better. Lengths are
+// in whole marks, floored.
+type costs [ranks]int64
 
 // The measures that are, for a given course position, a function of the offset along the courses and one of the
 // offset across them, folded by the worse of the two or by their sum.
@@ -19,6 +19,13 @@ const (
 	covered
 )
 
+// evenness is balance to the mark. It decides last of all, among layouts that are equal in every measure: balance itself
+// is compared in coarser steps, within which no eye prefers one to another.
+const (
+	evenness = covered
+	ranks    = covered + 1
+)
+
 // coveredNames gives each its name, in the order above.
 var coveredNames = [covered]judge.Name{judge.Balance, judge.NarrowestCut, judge.SliverPlaces, judge.SightLines,
 	judge.OpeningJoints, judge.HolesClear, judge.CutCount}
@@ -27,7 +34,7 @@ var coveredNames = [covered]judge.Name{judge.Balance, judge.NarrowestCut, judge.
 const nothing = -int64(1) << 40
 
 // sums tells which measures add up over the two directions; of the others the worse counts.
-var sums = [covered]bool{slivers: true, sightLines: true, openings: true, cuts: true}
+var sums = [ranks]bool{slivers: true, sightLines: true, openings: true, cuts: true}
 
 // fold joins what a measure costs along the courses and across them.
 func fold(measure int, along, across int64) int64 {
@@ -66,5 +73,5 @@ func ranked(names []judge.Name) []int {
 			out = append(out, i)
 		}
 	}
-	return out
+	return append(out, evenness)
 }

@@ -82,7 +82,8 @@ func (p *problem) lineCosts(k int, cols *columns) {
 	for i := range a.steps {
 		o := a.at(i)
 		if p.center[k].Given {
-			cols[balance][i] = int64(p.offBalance(k, o) / (2 * judge.EvenWithin * a.mark))
+			cols[evenness][i] = int64(p.offBalance(k, o) / (2 * a.mark))
+			cols[balance][i] = cols[evenness][i] / judge.EvenWithin
 		}
 		if k == p.sightAxis() {
 			for _, s := range p.sights {

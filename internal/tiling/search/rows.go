@@ -7,7 +7,7 @@ import (
 )
 
 // columns holds the costs of one axis at every offset of it, by measure.
-type columns [covered][]int64
+type columns [ranks][]int64
 
 func newColumns(steps int) *columns {
 	var c columns
