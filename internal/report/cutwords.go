@@ -79,12 +79,12 @@ func steps(c piece.Cut, say func(piece.Step) string) string {
 
 // HoleWords says one hole: its size, bit, and center from the edges that a person measures from.
 func HoleWords(s unit.Style, h piece.PieceHole) string {
-	words := h.Name + " Ø" + s.Bare(h.Drill) + ": center " + s.Bare(h.FromX) + " from " + keptEdge(h.EdgeX) + ", " + s.Bare(h.FromY) + " from " + keptEdge(h.EdgeY)
+	words := h.Name + " Ø" + s.Bare(h.Drill) + ": center " + off(s, h.FromX, h.EdgeX) + ", " + off(s, h.FromY, h.EdgeY)
 	if h.CutEdgeX != "" {
-		words += "; " + s.Bare(h.CutX) + " from " + keptEdge(h.CutEdgeX)
+		words += "; " + off(s, h.CutX, h.CutEdgeX)
 	}
 	if h.CutEdgeY != "" {
-		words += "; " + s.Bare(h.CutY) + " from " + keptEdge(h.CutEdgeY)
+		words += "; " + off(s, h.CutY, h.CutEdgeY)
 	}
 	return words + "; " + bitWords(s, h)
 }
@@ -123,6 +123,14 @@ func KeptWords(c piece.Piece) string {
 		return "none"
 	}
 	return "all"
+}
+
+// off says how far a center is from an edge; the center of a hole that only bites into the piece may lie beyond it.
+func off(s unit.Style, d unit.Length, edge string) string {
+	if d < 0 {
+		return s.Bare(-d) + " beyond " + keptEdge(edge)
+	}
+	return s.Bare(d) + " from " + keptEdge(edge)
 }
 
 // ToleranceWords says how far the wall may differ from a cut's numbers.
