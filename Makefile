@@ -12,9 +12,12 @@ FUZZED = $(shell grep -rl --include='*_test.go' '^func Fuzz' internal | xargs -r
 check: need format vet static test seeds cross
 	@echo "make check: all passed"
 
-# Go is all that the checks need; modules come pinned by go.sum.
+# Go is all that the checks need, and chromium for the tests of pages; modules come pinned by go.sum.
 need:
 	@command -v $(GO) >/dev/null || { echo "Go 1.26 or later is needed: install it first"; exit 1; }
+	@command -v chromium >/dev/null || { [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null && \
+	  apt-get update -q && apt-get install -y -q --no-install-recommends chromium; } || \
+	  echo "no chromium, and it could not be installed: the tests of pages in a browser are skipped"
 	$(GO) mod download
 	$(GO) mod verify
 
