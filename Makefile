@@ -7,6 +7,8 @@ STATICCHECK = $(GO) run honnef.co/go/tools/cmd/staticcheck
 PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 windows/arm64
 FUZZED = $(shell grep -rl --include='*_test.go' '^func Fuzz' internal | xargs -r -n1 dirname | sort -u)
 
+GOLDEN = $(shell grep -rl --include='*_test.go' '"update"' internal | xargs -r -n1 dirname | sort -u)
+
 .PHONY: check need format vet static test seeds cross bench dist clean golden
 
 check: need format vet static test seeds cross
@@ -58,7 +60,7 @@ dist:
 
 # Write the golden files anew; then read the difference before you commit it.
 golden:
-	$(GO) test ./internal/... -update || true
+	$(GO) test $(addprefix ./,$(GOLDEN)) -update
 
 clean:
 	rm -rf dist out
