@@ -14,6 +14,10 @@ type Op = text.Op
 // What is renamed where it gets its name keeps its references: they are renamed with it, and the same names are
 // reached by the same keys before and after, or nothing is done. Walls, openings, center lines and tiles get their names
 // as keys; corners and points get theirs in a list of words, so that the path to rename corner A is survey, corners, A.
+//
+// Where a path comes to a list, "#2" stands for its second value, to set, take out, or add in front of. A place in a list
+// is no name: it can not be renamed, and Merge takes a list as one value, since a place means another thing when somebody
+// has added to the list.
 func Apply(src []byte, ops []Op) ([]byte, diag.List) {
 	var found diag.List
 	out := src

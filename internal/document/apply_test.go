@@ -2,6 +2,7 @@ package document
 
 import (
 	"bytes"
+	"maps"
 	"math/rand/v2"
 	"strings"
 	"testing"
@@ -151,5 +152,112 @@ func TestEditAsAPersonWould(t *testing.T) {
 	}
 	if comments(out) != comments(src) {
 		t.Error("a comment is lost")
+	}
+}
+
+// Random sequences on the demos: the tree is what the operations say, worked out on the tree alone, and every comment
+// that stands on a line of its own stays, unless a finding owns up to it.
+func TestSequencesOnTheDemos(t *testing.T) {
+	rounds := 60
+	if testing.Short() {
+		rounds = 15
+	}
+	rng := rand.New(rand.NewPCG(7, 8))
+	for _, name := range []string{"../demo/gable.yaml", "../demo/quarry-row.yaml"} {
+		src := readFile(t, name)
+		for range rounds {
+			out, want := src, values(src)
+			for range 1 + rng.IntN(5) {
+				tree, _ := text.Parse(out)
+				all := paths(tree, nil)
+				path := all[rng.IntN(len(all))]
+				o := Op{Do: []text.Verb{text.Set, text.Remove, text.Add}[rng.IntN(3)], Path: path, Value: []string{"7 ft 3/4", "x # y", "a: b", "unknown"}[rng.IntN(4)]}
+				if o.Do == text.Add {
+					o.Path = append(path[:len(path)-1:len(path)-1], "quite new")
+				}
+				next, found := Apply(out, []Op{o})
+				if found.Stops() {
+					continue
+				}
+				if own := ownLines(next); len(found) == 0 && o.Do == text.Add && own != ownLines(out) {
+					t.Errorf("%v %v lost a comment", o.Do, o.Path)
+				}
+				out, want = next, expect(want, o)
+			}
+			if got := values(out); !maps.Equal(got, want) {
+				t.Fatalf("%s: the document says %v, not %v", name, got, want)
+			}
+		}
+	}
+}
+
+// values lists every single value of a document by its path: a list that knows nothing of trees.
+func values(src []byte) map[string]string {
+	tree, _ := text.Parse(src)
+	all := map[string]string{}
+	leaves(tree, "", all)
+	return all
+}
+
+func leaves(n *text.Node, path string, all map[string]string) {
+	for _, e := range n.Entries {
+		leaves(e.Value, path+"/"+e.Key, all)
+	}
+	for i, c := range n.Items {
+		leaves(c, path+"/"+text.Item(i), all)
+	}
+	if n.Kind == text.Scalar {
+		all[path] = n.Text
+	}
+}
+
+// expect changes such a list as an operation says.
+func expect(all map[string]string, o Op) map[string]string {
+	out := maps.Clone(all)
+	path := "/" + strings.Join(o.Path, "/")
+	maps.DeleteFunc(out, func(p, _ string) bool { return p == path || strings.HasPrefix(p, path+"/") })
+	switch {
+	case o.Do == text.Remove:
+	case o.Value == "x # y":
+		out[path] = "x" // the rest is a comment
+	default:
+		out[path] = o.Value
+	}
+	return out
+}
+
+// ownLines counts the comments that have a line to themselves.
+func ownLines(src []byte) int {
+	n := 0
+	for _, l := range strings.Split(string(src), "\n") {
+		if strings.HasPrefix(strings.TrimSpace(l), "#") {
+			n++
+		}
+	}
+	return n
+}
+
+// One reading changed, as a person at the wall does it, with all the checks; and a wall renamed.
+func BenchmarkApply(b *testing.B) {
+	src := readFile(b, "../demo/quarry-row.yaml")
+	for _, c := range []struct{ name, ops string }{
+		{"set", "set survey/tape/A-C = 120-1/4"},
+		{"rename", "rename walls/basin wall = long wall by the door"},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			do := ops(b, c.ops)
+			for b.Loop() {
+				Apply(src, do)
+			}
+		})
+	}
+}
+
+func BenchmarkMerge(b *testing.B) {
+	src := readFile(b, "../demo/quarry-row.yaml")
+	theirs, yours := ops(b, "set survey/tape/A-B = 71-1/2"), ops(b, "set survey/tape/A-C = 120-1/4")
+	head, _ := Apply(src, theirs)
+	for b.Loop() {
+		Merge(src, head, theirs, yours)
 	}
 }

@@ -2,6 +2,7 @@ package document
 
 import (
 	"bytes"
+	"iter"
 	"slices"
 
 	"dryfit/internal/diag"
@@ -40,7 +41,7 @@ func undoOne(before, after []byte, op Op) ([]Op, diag.List) {
 	var best []Op
 	most := -1
 	var refused diag.List
-	for _, way := range waysBack(was, before, after, op) {
+	for way := range waysBack(was, before, after, op) {
 		got, found := Apply(after, way)
 		switch tree, _ := text.Parse(got); {
 		case found.Stops():
@@ -75,15 +76,20 @@ func commentLines(src []byte) int {
 
 // waysBack adds to the ways of the text one for a name: call it as before, then set right what already said the new name
 // and was none of its references.
-func waysBack(was *text.Node, before, after []byte, op Op) [][]Op {
-	ways := text.Back(before, after, op)
-	if naming(op) == nil {
-		return ways
+func waysBack(was *text.Node, before, after []byte, op Op) iter.Seq[[]Op] {
+	return func(yield func([]Op) bool) {
+		named := naming(op) != nil
+		for way := range text.Back(before, after, op) {
+			if !yield(way) || named && !yield(alsoSetRight(was, after, way)) {
+				return
+			}
+			named = false
+		}
 	}
-	called, found := Apply(after, ways[0])
-	if found.Stops() {
-		return ways
-	}
+}
+
+func alsoSetRight(was *text.Node, after []byte, way []Op) []Op {
+	called, _ := Apply(after, way)
 	tree, _ := text.Parse(called)
-	return slices.Insert(ways, 1, slices.Concat(ways[0], text.Diff(tree, was)))
+	return slices.Concat(way, text.Diff(tree, was))
 }

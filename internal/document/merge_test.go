@@ -236,3 +236,46 @@ func overlap(a, b []string) bool {
 	n := min(len(a), len(b))
 	return slices.Equal(a[:n], b[:n])
 }
+
+// Whatever is sent: no panic, and the operations that are given back make the text that is given back.
+func FuzzMerge(f *testing.F) {
+	for _, c := range merges[:12] {
+		f.Add(shared, c.theirs, c.yours)
+	}
+	for _, c := range merges[20:] {
+		f.Add(shared, c.theirs, c.yours)
+	}
+	f.Fuzz(func(t *testing.T, src, one, two string) {
+		theirs, yours := loose(one), loose(two)
+		base := []byte(src)
+		head, found := Apply(base, theirs)
+		if found.Stops() {
+			theirs = nil
+		}
+		m := Merge(base, head, theirs, yours)
+		got, found := Apply(head, m.Ops)
+		if found.Stops() || !bytes.Equal(got, m.Text) || len(m.Clashes) > 0 && !bytes.Equal(m.Text, head) {
+			t.Fatalf("%q %v %v: %+v", src, theirs, yours, m)
+		}
+		if back, found := Invert(head, m.Ops); !found.Stops() {
+			if undone, found := Apply(m.Text, back); found.Stops() || !sameKeys(undone, head) {
+				t.Fatalf("%q %v: %v gives %q", head, m.Ops, back, undone)
+			}
+		}
+		Describe(base, m.Text)
+	})
+}
+
+// loose reads operations and leaves out what is none.
+func loose(s string) []Op {
+	var all []Op
+	for _, one := range strings.Split(s, "; ") {
+		left, value, _ := strings.Cut(one, " = ")
+		verb, path, _ := strings.Cut(left, " ")
+		o := Op{Path: strings.Split(path, "/"), Value: value}
+		if o.Do.UnmarshalText([]byte(verb)) == nil && len(all) < 4 {
+			all = append(all, o)
+		}
+	}
+	return all
+}

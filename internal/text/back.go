@@ -1,25 +1,37 @@
 package text
 
+import "iter"
+
 // Back gives ways to undo one operation that made after out of before, the plainest first. Which of them gives back the
-// bytes is for the caller to try; the last one gives back the tree at least.
-func Back(before, after []byte, op Op) [][]Op {
-	was, _ := Parse(before)
-	now, _ := Parse(after)
-	p := newPage(before)
-	var ways [][]Op
-	offer := func(plain Op, as string) {
-		ways = append(ways, []Op{plain})
-		if plain.As = as; as != "" {
-			ways = append(ways, []Op{plain})
+// bytes is for the caller to try; the last one gives back the tree at least. Each is made when it is asked for: the first
+// or the second mostly does.
+func Back(before, after []byte, op Op) iter.Seq[[]Op] {
+	return func(yield func([]Op) bool) {
+		was, _ := Parse(before)
+		p := newPage(before)
+		if !offer(yield)(p.back(was, op)) {
+			return
 		}
-	}
-	offer(p.back(was, op))
-	for depth := len(op.Path) - 1; depth > 0; depth-- {
-		if old := At(was, op.Path[:depth]); old != nil {
-			offer(p.setBack(was, op.Path[:depth], old))
+		for depth := len(op.Path) - 1; depth > 0; depth-- {
+			old := At(was, op.Path[:depth])
+			if old != nil && !offer(yield)(p.setBack(was, op.Path[:depth], old)) {
+				return
+			}
 		}
+		now, _ := Parse(after)
+		yield(Diff(now, was))
 	}
-	return append(ways, Diff(now, was))
+}
+
+// offer gives an operation plainly, then with the text as it stood.
+func offer(yield func([]Op) bool) func(plain Op, as string) bool {
+	return func(plain Op, as string) bool {
+		if !yield([]Op{plain}) {
+			return false
+		}
+		plain.As = as
+		return as == "" || yield([]Op{plain})
+	}
 }
 
 // back gives the inverse of an operation, and the text that it takes away as it stands.
