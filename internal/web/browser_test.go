@@ -109,6 +109,20 @@ func (b *browser) until(js string) {
 // keys types as a person does.
 func (b *browser) keys(s string) { b.Helper(); b.do(chromedp.KeyEvent(s)) }
 
+// seen keeps what the window shows without its scroll; see picture.
+func (b *browser) seen(name string) {
+	b.Helper()
+	if dir := os.Getenv("DRYFIT_PICTURES"); dir != "" {
+		png, err := chromedp.Run(b.ctx, chromedp.CaptureScreenshot())
+		if err == nil {
+			err = os.WriteFile(filepath.Join(dir, name+".png"), png, 0o644)
+		}
+		if err != nil {
+			b.Error(err)
+		}
+	}
+}
+
 // picture keeps what the window shows, where the environment names a folder for it.
 func (b *browser) picture(name string) {
 	b.Helper()

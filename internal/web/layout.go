@@ -241,6 +241,7 @@ func (v *view) choices(l *laidOut) error {
 // asks are the questions about the face and its tile.
 func (v *view) asks(l *laidOut) {
 	l.Tiles = v.collection(tileKind)
+	l.Tiles.Open = l.Tiles.Open || len(l.Goods) == 0
 	if l.Face == "" {
 		return
 	}

@@ -28,7 +28,7 @@ type measured struct {
 	Floor     field
 	TapeTo    field
 	InInches  bool
-	Worrisome bool // a reading is suspect or contradicts the others
+	LevelOpen bool // the tape has fixed the shape and the level line has not been read at any corner
 }
 
 // taped is one line of the tape.
@@ -78,6 +78,7 @@ func measure(v *view, r *http.Request) (*frame, error) {
 		return nil, err
 	}
 	m.Left = len(asked)
+	m.LevelOpen = scaled && len(v.Plan.Document.Survey.Down) == 0
 	if len(asked) > 0 {
 		m.Next = asked[0].From + " to " + asked[0].To
 	}
@@ -98,7 +99,14 @@ func (v *view) verdict(m measured) string {
 	case !v.Plan.Room.Survey.Fixed:
 		return capital(v.missing()) + "."
 	}
-	return "Readings: " + report.Verdict(v.Plan) + "."
+	said := "Readings: " + report.Verdict(v.Plan) + "."
+	switch {
+	case m.LevelOpen:
+		said += " Next: the level line, at each corner."
+	case len(v.Plan.Document.Tiles) == 0:
+		said += " Next: what the walls are made of, and on the page Lay out the tile."
+	}
+	return said
 }
 
 func (v *view) first() string {
@@ -138,7 +146,6 @@ func (v *view) lines(m *measured) []sheet.Line {
 		if t.Field.Value == "" && t.Last == "" {
 			asked = append(asked, l)
 		}
-		m.Worrisome = m.Worrisome || len(t.Field.Says) > 0
 		m.Lines = append(m.Lines, t)
 	}
 	return asked

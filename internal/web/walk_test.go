@@ -29,7 +29,7 @@ func TestNewRoomTyped(t *testing.T) {
 	b.until(`document.querySelector("#answer").textContent.includes("nothing checks them")`)
 	b.keys("119")
 	b.until(`document.querySelector("#drawing").textContent.includes("119 ?")`) // suspect at once, before it is kept
-	b.picture("suspect-360")
+	b.seen("suspect-360")
 	b.keys(kb.Backspace + kb.Backspace + kb.Backspace + "120" + kb.Tab)
 	b.until(`document.querySelector("#answer").textContent.includes("they agree") && document.body.dataset.head === "7"`)
 	has(t, s.head(3), "A-B: 72\n", "C-D: 6'", "B-D: 120\n")
@@ -116,7 +116,7 @@ func TestTickOffline(t *testing.T) {
 	b.do(chromedp.Click(chromedp.CSS("[data-set]")))
 	b.until(`document.querySelector("[data-next]").textContent !== ` + quoted(first))
 	b.until(`window.dryfitTick.unsent(document.querySelector("[data-wall]").dataset.send) === 1`)
-	b.picture("wall-360")
+	b.seen("wall-360")
 	eval[bool](b, `(() => { window.fetch = window.really; dispatchEvent(new Event("online")); return true; })()`)
 	b.until(`window.dryfitTick.unsent(document.querySelector("[data-wall]").dataset.send) === 0`)
 	ticks, err := s.store.Ticks(b.ctx, 1)

@@ -1,6 +1,8 @@
 // What makes the pages quick: saving while typing, following the other person, moving a pattern. Every page works without.
 "use strict";
 document.documentElement.classList.add("js");
+const touch = navigator.maxTouchPoints > 0 || matchMedia("(any-pointer: coarse)").matches;
+document.documentElement.classList.toggle("touch", touch);
 const body = document.body, room = body.dataset.room;
 const here = () => location.pathname + location.search;
 const told = document.getElementById("told");
@@ -146,7 +148,7 @@ document.addEventListener("keydown", e => {
 });
 document.addEventListener("click", async e => {
   const hand = e.target.closest("[data-hand]");
-  if (hand) { const on = place().classList.toggle("byhand"); hand.setAttribute("aria-pressed", on); return; }
+  if (hand) { byhand = !byhand; dress(); return; }
   const b = e.target.closest(".pad button[name]");
   if (b) {
     e.preventDefault();
@@ -216,12 +218,12 @@ if (document.querySelector("[data-tick]")) {
 // The keypad: figures for one thumb, fractions of an inch for the other.
 const pad = document.getElementById("keypad");
 let into = null;
-if (pad && matchMedia("(any-pointer: coarse)").matches) {
+if (pad && touch) {
   document.querySelectorAll("input[data-tape]").forEach(i => { i.inputMode = "none"; });
   document.addEventListener("focusin", e => {
     into = e.target.matches("input[data-tape]") ? e.target : null;
     pad.hidden = !into;
-    if (into) into.inputMode = "none";
+    if (into) requestAnimationFrame(() => into && into.scrollIntoView({ block: "nearest" }));
   });
   pad.addEventListener("pointerdown", e => e.preventDefault());
   pad.addEventListener("click", e => { const k = e.target.dataset.key; if (k && into) press(k); });
@@ -244,5 +246,9 @@ function press(k) {
 let typed = null;
 document.addEventListener("focusout", e => { if (e.target === typed) { typed = null; e.target.dispatchEvent(new Event("change", { bubbles: true })); } });
 
-function dress() { document.querySelectorAll("table.sortable").forEach(sortable); mark(); }
+let byhand = false;
+function dress() {
+  place()?.classList.toggle("byhand", byhand);
+  document.querySelector("[data-hand]")?.setAttribute("aria-pressed", byhand);
+  document.querySelectorAll("table.sortable").forEach(sortable); mark(); }
 dress();
