@@ -7,6 +7,11 @@ STATICCHECK = $(GO) run honnef.co/go/tools/cmd/staticcheck
 PLATFORMS = linux/amd64 linux/arm64 darwin/amd64 darwin/arm64 windows/amd64 windows/arm64
 FUZZED = $(shell grep -rl --include='*_test.go' '^func Fuzz' internal | xargs -r -n1 dirname | sort -u)
 
+# axe-core holds pages against WCAG in a browser test; it is fetched once, beside the build cache.
+AXE_VERSION = 4.14.1
+AXE = $(or $(XDG_CACHE_HOME),$(HOME)/.cache)/dryfit-check/axe-$(AXE_VERSION).min.js
+export DRYFIT_AXE = $(AXE)
+
 GOLDEN = $(shell grep -rl --include='*_test.go' '"update"' internal | xargs -r -n1 dirname | sort -u)
 
 .PHONY: check need format vet static test seeds cross bench dist clean golden
@@ -20,6 +25,10 @@ need:
 	@command -v chromium >/dev/null || { [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null && \
 	  apt-get update -q && apt-get install -y -q --no-install-recommends chromium; } || \
 	  echo "no chromium, and it could not be installed: the tests of pages in a browser are skipped"
+	@test -f $(AXE) || { command -v npm >/dev/null && mkdir -p $(dir $(AXE)) && cd $(dir $(AXE)) && \
+	  npm pack --silent axe-core@$(AXE_VERSION) && tar -xzf axe-core-$(AXE_VERSION).tgz && mv package/axe.min.js $(AXE) && \
+	  rm -rf package axe-core-$(AXE_VERSION).tgz; } || \
+	  echo "no npm to fetch axe-core with: pages are not held against WCAG"
 	$(GO) mod download
 	$(GO) mod verify
 
