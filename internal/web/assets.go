@@ -9,6 +9,7 @@ import (
 	"net/http"
 	"path"
 	"strings"
+	"sync"
 
 	"dryfit/internal/typeset"
 )
@@ -16,11 +17,12 @@ import (
 //go:embed static
 var staticFiles embed.FS
 
-// asset is a file that pages load, packed once.
+// asset is a file that pages load, packed once, when it is first asked for: the program starts quicker so.
 type asset struct {
-	kind        string
-	body, small []byte
-	tag         string
+	kind  string
+	body  []byte
+	small func() []byte
+	tag   string
 }
 
 // assets are all such files by name: what is not in the map is not served.
@@ -46,6 +48,12 @@ func readAssets() assets {
 }
 
 func (a assets) add(name string, body []byte) {
+	sum := sha256.Sum256(body)
+	small := sync.OnceValue(func() []byte { return packed(body) })
+	a[name] = asset{assetKinds[path.Ext(name)], body, small, `"` + hex.EncodeToString(sum[:8]) + `"`}
+}
+
+func packed(body []byte) []byte {
 	var small bytes.Buffer
 	z, err := gzip.NewWriterLevel(&small, gzip.BestCompression)
 	if err == nil {
@@ -57,8 +65,7 @@ func (a assets) add(name string, body []byte) {
 	if err != nil {
 		panic(err) // memory does not fail
 	}
-	sum := sha256.Sum256(body)
-	a[name] = asset{assetKinds[path.Ext(name)], body, small.Bytes(), `"` + hex.EncodeToString(sum[:8]) + `"`}
+	return small.Bytes()
 }
 
 func (a assets) text(name string) string { return string(a[name].body) }
@@ -81,7 +88,7 @@ func (a assets) serve(w http.ResponseWriter, r *http.Request) {
 	body := f.body
 	if strings.Contains(r.Header.Get("Accept-Encoding"), "gzip") {
 		h.Set("Content-Encoding", "gzip")
-		body = f.small
+		body = f.small()
 	}
 	w.Write(body) // a reader that has gone away can not be told
 }

@@ -188,12 +188,19 @@ func clash(base, head []byte, ops []text.Op) []clashed {
 	for _, op := range ops {
 		was, is := at(old, op.Path...), at(now, op.Path...)
 		gone := at(old, op.Path[:len(op.Path)-1]...) != nil && at(now, op.Path[:len(op.Path)-1]...) == nil
-		if !gone && flow(was) == flow(is) || flow(is) == op.Value && op.Do != text.Rename {
+		if !gone && same(was, is) || op.Do != text.Rename && flow(is) == op.Value {
 			continue
 		}
 		out = append(out, clashed{op.Path, strings.Join(op.Path, " > "), flow(is), op.Value, flow(was), doSet + ":" + pathName(op.Path)})
 	}
 	return out
+}
+
+func same(a, b *text.Node) bool {
+	if a == nil || b == nil {
+		return a == b
+	}
+	return text.Equal(a, b)
 }
 
 // flow is a node on one line; nothing is nothing.

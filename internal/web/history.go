@@ -3,6 +3,7 @@ package web
 import (
 	"net/http"
 	"strconv"
+	"sync"
 
 	"dryfit/internal/plan"
 	"dryfit/internal/store"
@@ -41,7 +42,7 @@ func history(v *view, r *http.Request) (*frame, error) {
 	if err != nil {
 		return nil, err
 	}
-	h := past{Revisions: passedBy(list)}
+	h := past{Revisions: v.server.past.words(list)}
 	if len(list) > 0 && list[0].Number > 1 {
 		h.More = list[0].Number + 1
 	}
@@ -51,14 +52,28 @@ func history(v *view, r *http.Request) (*frame, error) {
 	return &frame{Title: "History", Question: "What changed, and how do I go back?", Answer: "Revision " + itoa(v.Head) + ". Nothing is ever lost: undo is a step forward to what was before.", Body: h}, nil
 }
 
-// passedBy words each revision by what it changed in the one before it. The first of the list is only compared with.
-func passedBy(list []store.Revision) []passed {
+// remembered keeps what revisions changed: a revision never changes, and parsing it again takes time.
+type remembered struct {
+	mu   sync.Mutex
+	said map[pastKey][]string
+}
+
+type pastKey struct {
+	room   store.RoomID
+	number int64
+}
+
+const pastKept = 5000
+
+// words says of each revision, the newest first, what it changed in the one before it. The first of the list is only
+// compared with, unless it is the room's first.
+func (m *remembered) words(list []store.Revision) []passed {
 	var out []passed
 	for i := len(list) - 1; i >= 0; i-- {
 		p := passed{Number: list[i].Number, At: list[i].At.Format("2006-01-02 15:04 UTC"), By: list[i].By, Undoes: list[i].Undoes}
 		switch {
 		case i > 0:
-			p.Changes = changes(list[i-1].Text, list[i].Text)
+			p.Changes = m.changes(list[i-1], list[i])
 		case list[i].Number > 1:
 			continue
 		default:
@@ -67,6 +82,24 @@ func passedBy(list []store.Revision) []passed {
 		out = append(out, p)
 	}
 	return out
+}
+
+func (m *remembered) changes(from, to store.Revision) []string {
+	key := pastKey{to.Room, to.Number}
+	m.mu.Lock()
+	known, ok := m.said[key]
+	m.mu.Unlock()
+	if ok {
+		return known
+	}
+	found := changes(from.Text, to.Text)
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	if m.said == nil || len(m.said) >= pastKept {
+		m.said = map[pastKey][]string{}
+	}
+	m.said[key] = found
+	return found
 }
 
 // between compares two revisions that are asked for.
@@ -104,7 +137,7 @@ func differences(out []string, path string, a, b *text.Node) []string {
 	case b == nil:
 		return append(out, path+": taken out; it was "+text.Flow(a))
 	case a.Kind != text.Map || b.Kind != text.Map:
-		if text.Flow(a) != text.Flow(b) {
+		if !text.Equal(a, b) {
 			out = append(out, path+": "+text.Flow(a)+" → "+text.Flow(b))
 		}
 		return out

@@ -26,6 +26,7 @@ type Server struct {
 	now    func() time.Time
 	share  *Share
 	plans  planner
+	past   remembered
 	look   looks
 	assets assets
 }
