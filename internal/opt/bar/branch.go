@@ -43,7 +43,7 @@ func (b *brancher) node(l *program) {
 	}
 	b.steps.spend(len(l.inv) + len(b.a.pats))
 	end := b.a.dual(l, b.stop())
-	if end == optimal && l.cost() <= b.stop() {
+	if end == optimal && l.value() <= b.stop() {
 		b.split(l)
 		return
 	}

@@ -68,14 +68,31 @@ func (d *diver) solve(at *spot) bool {
 	if d.a.dual(at.lp, math.Inf(1)) != optimal {
 		return false
 	}
+	at.lp.setCost(d.fitting(at.need))
 	goal := float64(d.target-at.cost)/d.a.unit + near
-	for at.lp.cost() > goal && !d.ended() {
-		added, _ := d.a.offer(at.lp, at.need, at.left)
+	if !d.a.primal(at.lp) {
+		return false
+	}
+	for at.lp.value() > goal && !d.ended() {
+		added, _ := d.a.offer(at.lp, at.lp.y, at.need, at.left)
 		if added == 0 || !d.a.primal(at.lp) {
-			return at.lp.cost() <= goal
+			return at.lp.value() <= goal
 		}
 	}
 	return true
+}
+
+// fitting are the costs of the columns where those that hold more than is needed
+// cost as much as lacking what they hold.
+func (d *diver) fitting(need []int) []float64 {
+	cost := copied(d.a.lp.cols.cost)
+	for c, p := range d.a.pats {
+		if n := p.over(need); n > 0 && p.stick != lacking {
+			cost[c] = float64(d.m.lack) / d.a.unit * float64(n)
+		}
+	}
+	d.steps.spend(4 * len(cost))
+	return cost
 }
 
 // finish fills what is left greedily.

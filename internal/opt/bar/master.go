@@ -106,16 +106,17 @@ func (a *master) pivotsLeft(l *program) int {
 	return max(a.steps.limit-a.steps.used, 0)*stepWork/(m*m+4*len(l.cols.cost)+1) + 1
 }
 
-// offer looks for patterns that would make l cheaper, of what is needed and
-// left, adds them and tells how many. The duals, made whole, come back as
-// weights; they are nil where the patterns were too many to tell.
-func (a *master) offer(l *program, need, left []int) (added int, w *weights) {
+// offer looks for patterns of what is needed and left that would make l cheaper
+// if its duals were y, adds them and tells how many are new and do. The duals
+// made whole come back as weights; they are nil where the patterns were too many
+// to tell.
+func (a *master) offer(l *program, y []float64, need, left []int) (added int, w *weights) {
 	w = &weights{by: ProofLP}
 	for k := range a.m.sizes {
-		w.piece = append(w.piece, a.m.whole(l.y[k]*a.unit))
+		w.piece = append(w.piece, a.m.whole(y[k]*a.unit))
 	}
-	top := a.tops(l, w, need, left, func(p pattern) {
-		if a.add(p) >= 0 {
+	top := a.tops(y, w, need, left, func(p pattern) {
+		if c := a.add(p); c >= 0 && a.cheapens(l, c) {
 			added++
 		}
 	})
@@ -128,11 +129,20 @@ func (a *master) offer(l *program, need, left []int) (added int, w *weights) {
 	return added, w
 }
 
+// cheapens tells whether a new column has a reduced cost below nothing.
+func (a *master) cheapens(l *program, col int) bool {
+	d := a.lp.cols.cost[col]
+	for i, r := range a.lp.cols.rows[col] {
+		d -= l.y[r] * a.lp.cols.vals[col][i]
+	}
+	return d < -tiny
+}
+
 // tops is what the runs of each stick can weigh at most; columns that gain are
 // told. It is nil where that is not known.
-func (a *master) tops(l *program, w *weights, need, left []int, gain func(pattern)) []int64 {
+func (a *master) tops(y []float64, w *weights, need, left []int, gain func(pattern)) []int64 {
 	items := a.items(w, need)
-	slots, floors := a.slots(l, left)
+	slots, floors := a.slots(y, left)
 	a.knap.fill(items, slots)
 	a.steps.spend(a.knap.work)
 	if a.knap.full {
@@ -174,11 +184,11 @@ func (a *master) items(w *weights, need []int) []item {
 }
 
 // slots are the runs to price, and what each stick must weigh more than to gain.
-func (a *master) slots(l *program, left []int) (slots []slot, floors []int64) {
+func (a *master) slots(y []float64, left []int) (slots []slot, floors []int64) {
 	for s, st := range a.m.sticks {
 		floor := st.price * a.m.scale
 		if r := a.rowOf[s]; r >= 0 {
-			floor += a.m.whole(-l.y[r] * a.unit)
+			floor += a.m.whole(-y[r] * a.unit)
 		}
 		floors = append(floors, floor)
 		if left[s] == 0 {

@@ -69,6 +69,22 @@ func (p pattern) within(need []int) pattern {
 	return q
 }
 
+// over is the number of pieces in p if any kind is more than need, otherwise 0.
+func (p pattern) over(need []int) int {
+	all, over := 0, false
+	for i, t := range p.takes {
+		n := t.n
+		for j := i - 1; j >= 0 && p.takes[j].kind == t.kind; j-- {
+			n += p.takes[j].n
+		}
+		all, over = all+t.n, over || n > need[t.kind]
+	}
+	if !over {
+		return 0
+	}
+	return all
+}
+
 // trimmed is a covering as a plan: nothing is cut twice, and sticks that are
 // left with nothing are dropped.
 func (m *model) trimmed(cover []pattern) []pattern {

@@ -8,6 +8,7 @@ import "math"
 // become whole weights, and plans are counted.
 type program struct {
 	cols   *columns
+	cost   []float64 // of the columns; those of cols for what came later
 	b      []float64
 	slack  []float64 // sign of each row's slack: -1 cover, +1 cap
 	basis  []int     // by row: a column, or ^row for the slack of a row
@@ -16,6 +17,7 @@ type program struct {
 	pivots int
 	stall  int
 	step   []float64
+	nz     []int32
 }
 
 // columns are shared by programs that differ in their basis and right-hand side.
@@ -41,8 +43,8 @@ func (l *program) clone() *program {
 	c := *l
 	c.b, c.slack, c.inv = copied(l.b), copied(l.slack), copied(l.inv)
 	c.x, c.y = copied(l.x), copied(l.y)
-	c.basis = append([]int(nil), l.basis...)
-	c.step = nil
+	c.basis, c.cost = append([]int(nil), l.basis...), copied(l.cost)
+	c.step, c.nz = nil, nil
 	return &c
 }
 
@@ -60,7 +62,7 @@ func (l *program) keep(cols []int) {
 			l.basis[i] = place[c]
 		}
 	}
-	l.cols = kept
+	l.cols, l.cost = kept, copied(kept.cost)
 }
 
 // begin adds a row to a program that is not solved yet, with what is in the
@@ -116,7 +118,7 @@ func (l *program) reduced(col int) float64 {
 	if col < 0 {
 		return -l.slack[^col] * l.y[^col]
 	}
-	d := l.cols.cost[col]
+	d := l.cost[col]
 	for i, r := range l.cols.rows[col] {
 		d -= l.y[r] * l.cols.vals[col][i]
 	}
@@ -126,6 +128,7 @@ func (l *program) reduced(col int) float64 {
 // inBasis marks what is in the basis: columns, then slacks.
 func (l *program) inBasis() []bool {
 	n := len(l.cols.cost)
+	l.cost = append(l.cost, l.cols.cost[len(l.cost):]...)
 	in := make([]bool, n+len(l.b))
 	for _, c := range l.basis {
 		in[l.index(c, n)] = true
@@ -241,20 +244,34 @@ func (l *program) pivot(row, col int, d float64) {
 	} else {
 		l.stall++
 	}
+	nz := l.nonzero(pr)
 	for i, v := range l.step {
 		if i == row || math.Abs(v) < 1e-13 {
 			continue
 		}
 		l.x[i] -= v * t
 		r := l.inv[i*m : (i+1)*m]
-		for j, p := range pr {
-			r[j] -= v * p
+		for _, j := range nz {
+			r[j] -= v * pr[j]
 		}
 	}
 	for j, p := range pr {
 		l.y[j] += d * p
 	}
 	l.x[row], l.basis[row] = t, col
+}
+
+// nonzero lists where a row is not nothing; its least numbers are made nothing.
+func (l *program) nonzero(row []float64) []int32 {
+	l.nz = l.nz[:0]
+	for j, v := range row {
+		if math.Abs(v) < 1e-13 {
+			row[j] = 0
+			continue
+		}
+		l.nz = append(l.nz, int32(j))
+	}
+	return l.nz
 }
 
 // dual repairs a basis that is optimal but for negative values; stop ends it
@@ -267,7 +284,7 @@ func (l *program) dual(limit int, stop float64) ending {
 		if row < 0 {
 			return optimal
 		}
-		if l.cost() > stop {
+		if l.value() > stop {
 			return passed
 		}
 		enter := l.entering(row, in, n)
@@ -342,22 +359,37 @@ func (l *program) along(rho []float64, col int) float64 {
 // prove a bound above stop.
 func (l *program) ray(row int, stop float64) ending {
 	m := len(l.b)
-	far := (1 + max(stop-l.cost(), 0)) / -l.x[row]
+	far := (1 + max(stop-l.value(), 0)) / -l.x[row]
 	for j, p := range l.inv[row*m : (row+1)*m] {
 		l.y[j] -= far * p
 	}
 	return nothing
 }
 
-// cost of the basis.
-func (l *program) cost() float64 {
+// value is the cost of the basis.
+func (l *program) value() float64 {
 	sum := 0.0
 	for i, c := range l.basis {
 		if c >= 0 {
-			sum += l.cols.cost[c] * l.x[i]
+			sum += l.cost[c] * l.x[i]
 		}
 	}
 	return sum
+}
+
+// setCost changes the costs; the basis is then to be improved.
+func (l *program) setCost(cost []float64) {
+	l.cost = cost
+	m := len(l.b)
+	clear(l.y)
+	for i, c := range l.basis {
+		if c < 0 || cost[c] == 0 {
+			continue
+		}
+		for j, v := range l.inv[i*m : (i+1)*m] {
+			l.y[j] += cost[c] * v
+		}
+	}
 }
 
 // setB changes the right-hand side.
