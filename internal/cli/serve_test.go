@@ -5,6 +5,9 @@ import (
 	"context"
 	"io"
 	"net/http"
+	"net/url"
+	"os"
+	"path/filepath"
 	"strings"
 	"sync"
 	"testing"
@@ -80,4 +83,42 @@ func TestServe(t *testing.T) {
 	if got := stop(); got != Fine {
 		t.Errorf("stopped with %d", got)
 	}
+}
+
+// A copy of everything, taken from a running server, starts another.
+func TestServeFromACopy(t *testing.T) {
+	out, stop := started(t, "--data", t.TempDir())
+	address := addressIn(t, out)
+	if _, err := http.PostForm(address+"/rooms", url.Values{"name": {"Attic"}, "units": {"mm"}, "corners": {"4"}}); err != nil {
+		t.Fatal(err)
+	}
+	copied := filepath.Join(t.TempDir(), "copy.db")
+	if err := os.WriteFile(copied, fetched(t, address+"/everything.db"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	stop()
+	data := t.TempDir()
+	out, stop = started(t, "--data", data, "--restore", copied)
+	if page := fetched(t, addressIn(t, out)+"/"); !bytes.Contains(page, []byte("Attic")) {
+		t.Error("the room is not in the copy")
+	}
+	stop()
+	var over bytes.Buffer
+	if got := Run(context.Background(), []string{"serve", "--listen", "127.0.0.1:0", "--data", data, "--restore", copied}, Streams{Out: &over, Err: &over, Now: time.Now}); got != Failed {
+		t.Errorf("a copy was put over what was there: %d %s", got, &over)
+	}
+}
+
+func fetched(t *testing.T, address string) []byte {
+	t.Helper()
+	answer, err := http.Get(address)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer answer.Body.Close()
+	b, err := io.ReadAll(answer.Body)
+	if err != nil || answer.StatusCode != 200 {
+		t.Fatalf("%s: %d, %v", address, answer.StatusCode, err)
+	}
+	return b
 }

@@ -107,8 +107,8 @@ func BareOnScreen(p plan.Plan, name string) (Screen, bool) {
 }
 
 func (d *facade) bareItems() []draw.Item {
-	out := []draw.Item{d.boardOutline()}
-	out = append(out, d.openings()...)
+	board := draw.Path{Class: "board", Rings: d.rings(d.site.Board), Closed: true, Pen: draw.Line(draw.Heavy)} // no id: it may share a page
+	out := append([]draw.Item{board}, d.openings()...)
 	out = append(out, d.buried()...)
 	out = append(out, d.lines()...)
 	out = append(out, d.holes()...)

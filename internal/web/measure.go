@@ -27,6 +27,7 @@ type measured struct {
 	Readings  report.Table
 	Floor     field
 	TapeTo    field
+	RoomName  field
 	InInches  bool
 	LevelOpen bool // the tape has fixed the shape and the level line has not been read at any corner
 }
@@ -87,6 +88,7 @@ func measure(v *view, r *http.Request) (*frame, error) {
 	m.Things = v.things()
 	m.Floor = v.list("Floor, from the framing up", "floor", "build-up").like(v.sample("board 1/4, bed 3/16, tile", "board 6, bed 5, tile")).help("What is not known yet stays empty: then it is assumed, and said so.")
 	m.TapeTo = v.field("The tape touched", "survey", "tape to").oneOf("stud", "board", "tile face")
+	m.RoomName = v.field("Name of the room", "name")
 	m.Readings = report.Readings(v.Plan)
 	return &frame{Title: "Measure", Question: "What have I really got?", Answer: v.verdict(m), Body: m}, nil
 }

@@ -1,8 +1,11 @@
 package web
 
 import (
+	"context"
 	"fmt"
 	"net/http"
+	"os"
+	"path/filepath"
 	"strconv"
 	"strings"
 
@@ -22,7 +25,7 @@ type roomLine struct {
 
 // roomList is the list, what was typed for a new room, and what is wrong with it.
 type roomList struct {
-	Rooms       []roomLine
+	Rooms, Bin  []roomLine
 	Name, Units string
 	Corners     int
 	Wrong       string
@@ -37,10 +40,57 @@ func (s *Server) listRooms(w http.ResponseWriter, r *http.Request, status int, l
 	if err != nil {
 		return err
 	}
-	for _, m := range rooms {
-		list.Rooms = append(list.Rooms, roomLine{m.ID, m.Name, m.Changed.Format("2006-01-02 15:04 UTC"), m.Head})
+	binned, err := s.store.Bin(r.Context())
+	if err != nil {
+		return err
 	}
+	list.Rooms, list.Bin = roomLines(rooms), roomLines(binned)
 	return s.show(w, r, "rooms", status, &frame{Title: "Rooms", Body: list})
+}
+
+func roomLines(rooms []store.Room) []roomLine {
+	var out []roomLine
+	for _, m := range rooms {
+		out = append(out, roomLine{m.ID, m.Name, m.Changed.Format("2006-01-02 15:04 UTC"), m.Head})
+	}
+	return out
+}
+
+// bin puts a room in the bin, or takes it out again. Nothing is removed for good from a page.
+func (s *Server) bin(w http.ResponseWriter, r *http.Request) error {
+	do, name := s.store.TakeOut, "out"
+	if r.PostFormValue("in") != "" {
+		do, name = func(ctx context.Context, id store.RoomID) error { return s.store.PutInBin(ctx, id, s.now()) }, "in"
+	}
+	id, err := strconv.ParseInt(r.PostFormValue(name), 10, 64)
+	if err != nil {
+		return fault{http.StatusBadRequest, "That form is not one of ours."}
+	}
+	if err := do(r.Context(), store.RoomID(id)); err != nil {
+		return err
+	}
+	http.Redirect(w, r, "/", http.StatusSeeOther)
+	return nil
+}
+
+// everything gives a copy of all rooms as one file, while others go on. It is for the person at this machine alone.
+func (s *Server) everything(w http.ResponseWriter, r *http.Request) error {
+	if !loopback(r.Host) {
+		return fault{http.StatusForbidden, "A copy of everything is made at the machine that keeps it."}
+	}
+	dir, err := os.MkdirTemp("", "dryfit")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(dir)
+	file := filepath.Join(dir, "rooms.db")
+	if err := s.store.Backup(r.Context(), file); err != nil {
+		return err
+	}
+	w.Header().Set("Content-Disposition", `attachment; filename="dryfit-rooms.db"`)
+	w.Header().Set("Content-Type", "application/octet-stream")
+	http.ServeFile(w, r, file)
+	return nil
 }
 
 // Corners of a new room: fewer make no room, more are better written in the document.

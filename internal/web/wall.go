@@ -7,6 +7,7 @@ import (
 	"net/http"
 
 	"dryfit/internal/plan"
+	"dryfit/internal/report"
 	"dryfit/internal/sheet"
 )
 
@@ -19,6 +20,8 @@ type wallView struct {
 	Pieces  []pieceLine
 	Data    template.JS // the pieces for the page's script, as JSON
 	Key     string      // under which a phone keeps its ticks
+	Bare    template.HTML
+	Rough   []report.Table // the rough-in card: what pierces the face and what is inside it
 }
 
 // Script is the pieces as data: "<" is escaped in it, so that no name of the user's ends the element it stands in.
@@ -60,8 +63,24 @@ func (v *view) wall(f plan.Face) (wallView, error) {
 	for i, p := range w.Pieces {
 		w.Pieces[i].Done = done[p.ID] == p.Hash
 	}
+	if err := v.roughIn(&w, f); err != nil {
+		return wallView{}, err
+	}
 	w.Data, err = scriptData(w.Pieces)
 	return w, err
+}
+
+// roughIn fills the card that says where pipes, boxes and what is in the wall are.
+func (v *view) roughIn(w *wallView, f plan.Face) error {
+	bare, ok := sheet.BareOnScreen(v.Plan, f.Name)
+	face, known := v.Plan.Room.Face(f.Name)
+	if !ok || !known {
+		return nil
+	}
+	w.Rough = []report.Table{report.Holes(v.Plan, face, f), report.Buried(v.Plan, face)}
+	var err error
+	w.Bare, err = drawn(bare.Page, f.Mark+"-bare-")
+	return err
 }
 
 // loneBook is the walls in one file.

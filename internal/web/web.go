@@ -42,6 +42,8 @@ func (s *Server) Handler() http.Handler {
 	for pattern, h := range map[string]handler{
 		"GET /{$}":                    s.rooms,
 		"POST /rooms":                 s.newRoom,
+		"POST /bin":                   s.bin,
+		"GET /everything.db":          s.everything,
 		"POST /look":                  s.setLook,
 		"GET /room/{room}":            s.toMeasure,
 		"GET /room/{room}/measure":    s.page(measurePage),
@@ -70,6 +72,8 @@ func (s *Server) Handler() http.Handler {
 	} {
 		mux.Handle(pattern, s.wrap(h))
 	}
+	s.routePhotos(mux)
+	s.routeBackup(mux)
 	mux.HandleFunc("GET /static/{file}", s.assets.serve)
 	return s.guard(mux)
 }

@@ -1,0 +1,5 @@
+package web
+
+import "net/http"
+
+func (s *Server) routePhotos(mux *http.ServeMux) {}
