@@ -188,6 +188,8 @@ func (v *view) figures(z plan.Field) []figure {
 				value = "none"
 			case m.IsCount:
 				value = fmt.Sprint(m.Count)
+			case m.Length < 0:
+				value = "in by " + v.Plan.Style.Format(-m.Length)
 			}
 			out = append(out, figure{string(m.Name), value})
 		}

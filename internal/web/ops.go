@@ -69,7 +69,7 @@ func change(do string, path []string, typed string, was *text.Node) (op text.Op,
 		return op, false
 	case do == doAgain:
 		return set(again(was, typed))
-	case do == doSet && typed == shown(was, plain), do == doList && typed == shown(was, joined):
+	case do == doSet && typed == standing(was, plain), do == doList && typed == standing(was, joined):
 		return op, false
 	case typed == "" && path[0] == "survey":
 		return set("unknown")
@@ -81,7 +81,7 @@ func change(do string, path []string, typed string, was *text.Node) (op text.Op,
 	return set(text.Quote(typed))
 }
 
-func shown(n *text.Node, as func(*text.Node) string) string {
+func standing(n *text.Node, as func(*text.Node) string) string {
 	if n == nil {
 		return ""
 	}
