@@ -22,8 +22,12 @@ func ledger(face site.Face, edges []site.Edge, region geom.Region, b bond.Bond, 
 	if top <= low { // the joint line itself lies on the floor edge
 		top += b.Pitch.Y
 	}
+	most := joint + max(0, top-low-height)
+	for top <= high { // a course that runs out on the way is no first course: nothing could stand on its ledger there
+		top += b.Pitch.Y
+	}
 	return &Ledger{Y: top, AboveFloor: top - low + joint, CutHigh: min(height, top-low), CutLow: min(height, top-high),
-		Joint: joint, JointMost: joint + max(0, top-low-height)}
+		Joint: joint, JointMost: most}
 }
 
 // floorEdge returns the lowest and the highest point of the region's edge along the floor, and the joint under it.

@@ -31,3 +31,23 @@ lay:
 		t.Errorf("ledger %v, cuts %v to %v", l.AboveFloor.In(), l.CutHigh.In(), l.CutLow.In())
 	}
 }
+
+// A layout held so that a joint runs over the floor's slope leaves a first course that runs out on the way: no ledger could
+// stand on it. By hand: the joint crossing is held 12-1/8 in over the floor's high end, so the course under it reaches from
+// 1/16 in over that to 1/16 in under the held line; the ledger is at that top: 12-1/16 over the high end and 1/4 more over
+// the low one, with cuts of 12 to 12-1/16 less the joint of 1/8 at the floor.
+func TestLedgerStandsOnNoCourseThatRunsOut(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40-1/4, C: 40-1/4, D: 40", `
+tiles:
+  plain: {size: 12 x 12 x 3/8, kind: ceramic, joint: 1/8, turns: any}
+lay:
+  back:
+    fields:
+      main: {tile: plain, bond: stack, joint: 1/8, pin: {across: 30 from A, up: 12-1/8 above floor}}
+`)
+	p, _, _ := Make(doc, solved, Options{})
+	l := p.Faces[0].Ledger
+	if l == nil || l.AboveFloor.Round(unit.Sixteenth) != in(t, "12-5/16") || l.CutHigh != in(t, "12") || l.CutLow.Round(unit.Sixteenth) != in(t, "11-15/16") {
+		t.Fatalf("%+v", l)
+	}
+}

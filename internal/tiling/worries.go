@@ -21,6 +21,7 @@ func (m *maker) worries(g *ground, pieces []piece.Piece) {
 		}
 	}
 	m.smallCuts(g, pieces)
+	m.slim(g, pieces)
 }
 
 // thinNeck is the width below which an L- or U-shaped piece is likely to break at the saw or in the hand (our own

@@ -32,23 +32,24 @@ func unbridged(part geom.Region, tile geom.Rect) (left, strips []geom.Region) {
 	return rest.Parts(), strips
 }
 
-// stripBeside is the rectangle between an axis-parallel cut edge a->b, whose region lies to its left, and the tile's side
-// on that hand, if it is thinner than LeastWidth.
+// stripBeside is the rectangle between a cut edge a->b, whose region lies to its left, and the tile's side on that hand, if
+// it is nowhere as wide as LeastWidth. The edge may lean a little: no room is square.
 func stripBeside(a geom.Vertex, b geom.Point, tile geom.Rect) (geom.Rect, bool) {
 	if a.Edge <= 0 {
 		return geom.Rect{}, false
 	}
 	box := geom.Bound(a.P, b)
+	along, up := b.X-a.P.X, b.Y-a.P.Y
 	var width unit.Length
-	switch {
-	case a.P.Y == b.Y && b.X > a.P.X:
-		width, box.Max.Y = tile.Max.Y-a.P.Y, tile.Max.Y
-	case a.P.Y == b.Y && b.X < a.P.X:
-		width, box.Min.Y = a.P.Y-tile.Min.Y, tile.Min.Y
-	case a.P.X == b.X && b.Y > a.P.Y:
-		width, box.Min.X = a.P.X-tile.Min.X, tile.Min.X
-	case a.P.X == b.X && b.Y < a.P.Y:
-		width, box.Max.X = tile.Max.X-a.P.X, tile.Max.X
+	switch level := along.Abs() > up.Abs(); {
+	case level && along > 0:
+		width, box.Max.Y = tile.Max.Y-box.Min.Y, tile.Max.Y
+	case level:
+		width, box.Min.Y = box.Max.Y-tile.Min.Y, tile.Min.Y
+	case up > 0:
+		width, box.Min.X = box.Max.X-tile.Min.X, tile.Min.X
+	default:
+		width, box.Max.X = tile.Max.X-box.Min.X, tile.Max.X
 	}
 	return box, width > 0 && width < LeastWidth
 }

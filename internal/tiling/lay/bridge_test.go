@@ -43,3 +43,26 @@ func TestHairUnderAnOpeningFallsIntoTheJoint(t *testing.T) {
 		}
 	}
 }
+
+// A border at an outside corner of a floor that is not square: the cut along one wall leans, 0.2 mm off the tile's side at
+// one end and 0.3 mm at the other. No saw leaves that, so the L loses its hair of a leg.
+func TestHairBesideALeaningCutFallsIntoTheJoint(t *testing.T) {
+	mm := func(tenths int) unit.Length { return unit.Length(tenths) * unit.Millimetre / 10 }
+	at := func(x, y int) geom.Point { return geom.Point{X: mm(x), Y: mm(y)} }
+	tile := geom.Rect{Max: at(1000, 1000)}
+	for _, c := range []struct {
+		name  string
+		far   int // how far the cut's other end is from the tile's side, in tenths
+		clean bool
+	}{{"a hair", 3, true}, {"level", 2, true}, {"wide at one end", 9, false}} {
+		l := geom.Region{{
+			{P: at(0, 0), Edge: Bottom}, {P: at(1000, 0), Edge: Right}, {P: at(1000, 1000), Edge: Top},
+			{P: at(400, 1000), Edge: 1}, {P: at(400, 2), Edge: 2}, {P: at(0, c.far), Edge: Left},
+		}}
+		left, _ := unbridged(l, tile)
+		left = slices.DeleteFunc(left, thin)
+		if got := len(left) == 1 && left[0].Bounds().Min.X >= mm(400); got != c.clean {
+			t.Errorf("%s: %v", c.name, left)
+		}
+	}
+}
