@@ -38,16 +38,16 @@ func Verdict(p plan.Plan) string {
 	case site.NoCheck:
 		return "nothing checks them: there are just enough; take one more diagonal"
 	case site.OneSuspect:
-		return "they disagree by " + by + "; " + suspects(v) + " is the likeliest to be wrong: take it again"
+		return "they disagree by " + by + "; " + readingNames(v, v.Again) + " is the likeliest to be wrong: take it again"
 	case site.CannotTell:
-		return "they disagree by " + by + " and cannot tell which is wrong: take " + suspects(v) + " again"
+		return "they disagree by " + by + " and cannot tell which is wrong: take " + readingNames(v, v.Again) + " again"
 	}
 	return "the readings do not fix the shape of the room; see the findings"
 }
 
-func suspects(v site.Survey) string {
+func readingNames(v site.Survey, which []int) string {
 	var names []string
-	for _, i := range v.Suspects {
+	for _, i := range which {
 		names = append(names, v.Readings[i].Name)
 	}
 	return list(names)

@@ -159,9 +159,9 @@ func TestVerdicts(t *testing.T) {
 	}{
 		{site.Survey{Verdict: site.Agree, Closing: -unit.Inch / 16}, "they agree with each other; the greatest closing error is 1/16 in"},
 		{site.Survey{Verdict: site.NoCheck}, "nothing checks them: there are just enough; take one more diagonal"},
-		{site.Survey{Verdict: site.OneSuspect, Closing: 7 * unit.Inch / 16, Readings: []site.Reading{{Name: "A-C"}}, Suspects: []int{0}},
+		{site.Survey{Verdict: site.OneSuspect, Closing: 7 * unit.Inch / 16, Readings: []site.Reading{{Name: "A-C"}}, Suspects: []int{0}, Again: []int{0}},
 			"they disagree by 7/16 in; A-C is the likeliest to be wrong: take it again"},
-		{site.Survey{Verdict: site.CannotTell, Closing: 7 * unit.Inch / 16, Readings: []site.Reading{{Name: "A-C"}, {Name: "B-D"}}, Suspects: []int{0, 1}},
+		{site.Survey{Verdict: site.CannotTell, Closing: 7 * unit.Inch / 16, Readings: []site.Reading{{Name: "A-B"}, {Name: "A-C"}, {Name: "B-D"}}, Suspects: []int{0, 1, 2}, Again: []int{1, 2}},
 			"they disagree by 7/16 in and cannot tell which is wrong: take A-C and B-D again"},
 	} {
 		p := plan.Plan{Style: unit.DefaultStyle(unit.Inches)}

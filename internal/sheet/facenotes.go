@@ -48,12 +48,22 @@ func (w *wall) howToRead(d *facade) []string {
 		out = append(out, fmt.Sprintf("Below the drawing: %s; above it: %s. All are on the gauge-rod sheet.", rows[0].Which, rows[1].Which))
 	}
 	if w.face.Ledger != nil {
-		out = append(out, capital(report.LedgerWords(w.p, *w.face.Ledger))+". Fix the ledger there and set upward from it; what is under it comes last.")
+		out = append(out, capital(report.LedgerWords(w.p, *w.face.Ledger))+". "+w.onLedger(d))
 	}
 	if len(d.small) > 0 {
 		out = append(out, report.Count(len(d.small), "piece is", "pieces are")+" too small here for a number: the part sheets that follow show them.")
 	}
 	return out
+}
+
+// onLedger says how to set from the ledger: its line is the top of the first course, so the course above it stands a joint
+// higher.
+func (w *wall) onLedger(d *facade) string {
+	on := "stand the course above on it"
+	if j := d.main().Joint; j > 0 {
+		on += " with spacers of " + w.p.Style.Format(j)
+	}
+	return "Fix the top edge of the ledger there, " + on + ", and set upward; what is under it comes last."
 }
 
 // fieldNotes says what a field is made of, where it begins, and what speaks for and against its layout.

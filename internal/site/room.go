@@ -45,6 +45,7 @@ type Survey struct {
 	Readings []Reading
 	Freedom  int         // readings more than needed
 	Closing  unit.Length // the largest closing error, or that of the reading to take again
+	Again    []int       // which readings to take again, in that order: indices into Readings
 	Verdict  Verdict
 	Suspects []int     // indexes into Readings; more than one: the readings cannot tell which
 	Fixed    bool      // the readings fix the shape

@@ -105,10 +105,10 @@ func (s *solver) agreement(res lsq.Result) {
 	}
 }
 
-// fine rounds a computed length to the finest part of it that is worth words: a quarter of a mark of the person's own tape.
+// fine rounds a computed length to the finest part of it that is worth words, the same that the sheets print.
 func (s *solver) fine(l unit.Length) unit.Length {
 	if s.doc.Units == unit.Millimetres {
-		return l.Round(unit.Millimetre / 4)
+		return l.Round(unit.Millimetre / 10)
 	}
 	return l.Round(unit.Inch / 64)
 }
@@ -125,7 +125,7 @@ func (s *solver) greatestClosing() (most unit.Length) {
 func (s *solver) oneSuspect() {
 	sv := &s.out.Survey
 	r := sv.Readings[sv.Suspects[0]]
-	sv.Verdict, sv.Closing = OneSuspect, r.Closing
+	sv.Verdict, sv.Closing, sv.Again = OneSuspect, r.Closing, sv.Suspects
 	s.list.Add(diag.Look, "reading-suspect", r.At, "these readings disagree by {0}; {1} is the likeliest to be wrong: it says {2}, the others make it {3}", "take {1} again and write the new figure after the old one",
 		diag.L(r.Closing.Abs()), diag.T(r.Name), diag.X(r.Measured), diag.L(r.Measured-r.Closing))
 }
@@ -136,7 +136,7 @@ func (s *solver) cannotTell() {
 	sv := &s.out.Survey
 	again := s.again()
 	first := sv.Readings[again[0]]
-	sv.Verdict, sv.Closing = CannotTell, first.Closing
+	sv.Verdict, sv.Closing, sv.Again = CannotTell, first.Closing, again
 	var names []string
 	for _, i := range again {
 		names = append(names, sv.Readings[i].Name)
