@@ -15,7 +15,7 @@ import (
 
 // browser is one window of a real browser on a server of its own.
 type browser struct {
-	*testing.T
+	testing.TB
 	ctx  context.Context
 	base string
 }
@@ -42,7 +42,7 @@ func browse(s *site, width, height int64, dark bool) *browser {
 	s.Cleanup(stop)
 	server := httptest.NewServer(s.http)
 	s.Cleanup(server.Close)
-	b := &browser{T: s.T, base: server.URL}
+	b := &browser{TB: s.TB, base: server.URL}
 	b.window(alloc, width, height)
 	return b
 }
@@ -61,7 +61,7 @@ func (b *browser) window(parent context.Context, width, height int64) {
 // another opens a second window on the same server, as another person has it.
 func (b *browser) another(width, height int64) *browser {
 	b.Helper()
-	second := &browser{T: b.T, base: b.base}
+	second := &browser{TB: b.TB, base: b.base}
 	second.window(b.ctx, width, height)
 	return second
 }

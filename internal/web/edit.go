@@ -1,6 +1,7 @@
 package web
 
 import (
+	"bytes"
 	"encoding/json"
 	"errors"
 	"net/http"
@@ -139,8 +140,11 @@ func try(src []byte, ops []text.Op) (next []byte, refused diag.List) {
 	if len(refused) > 0 {
 		return src, refused
 	}
-	_, before := document.Read("room", src)
 	_, after := document.Read("room", next)
+	if !after.Stops() {
+		return next, nil
+	}
+	_, before := document.Read("room", src)
 	known := map[string]bool{}
 	for _, f := range before {
 		known[f.Code+f.At.Path] = true
@@ -182,6 +186,9 @@ type clashed struct {
 // clash finds what an edit would change that has changed since its base: at its path, above it or below it. The same
 // change made twice is none.
 func clash(base, head []byte, ops []text.Op) []clashed {
+	if bytes.Equal(base, head) {
+		return nil
+	}
 	old, _ := text.Parse(base)
 	now, _ := text.Parse(head)
 	var out []clashed

@@ -66,10 +66,13 @@ type pieceLine struct {
 }
 
 func layout(v *view, r *http.Request) (*frame, error) {
-	if err := v.make(plan.Options{UpTo: plan.UpToSite}); err != nil {
-		return nil, err
+	l := laidOut{Face: r.FormValue("face")}
+	if !v.Unsaved || at(v.Tree, "lay", l.Face) == nil { // while a hand moves a pattern its face is known, and every step counts
+		if err := v.make(plan.Options{UpTo: plan.UpToSite}); err != nil {
+			return nil, err
+		}
+		l.Face = v.chosenFace(r)
 	}
-	l := laidOut{Face: v.chosenFace(r)}
 	if err := v.make(plan.Options{UpTo: plan.UpToTiling, Face: l.Face, Quick: v.Unsaved}); err != nil {
 		return nil, err
 	}

@@ -19,7 +19,7 @@ import (
 
 // site is a server over a fresh data folder with the demo rooms, and a person at the same machine.
 type site struct {
-	*testing.T
+	testing.TB
 	server *Server
 	http   http.Handler
 	store  *store.Store
@@ -27,7 +27,7 @@ type site struct {
 
 var noon = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
 
-func open(t *testing.T, share *Share) *site {
+func open(t testing.TB, share *Share) *site {
 	t.Helper()
 	st, err := store.Open(context.Background(), t.TempDir(), store.Limits{})
 	if err != nil {
@@ -81,7 +81,7 @@ func (s *site) head(room store.RoomID) string {
 	return string(r.Text)
 }
 
-func has(t *testing.T, page string, words ...string) {
+func has(t testing.TB, page string, words ...string) {
 	t.Helper()
 	for _, w := range words {
 		if !strings.Contains(page, w) {

@@ -23,7 +23,9 @@ func (s *Server) pin(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	from := *v
-	from.take(base.Text)
+	if base.Number != v.Head {
+		from.take(base.Text)
+	}
 	ops, err := from.pinOps(r)
 	if err != nil {
 		return err
