@@ -19,7 +19,7 @@ import (
 //	room-0001/revisions/000001.yaml  every revision of it
 //	room-0001/revisions.json         who changed what and when
 //	room-0001/ticks.json             every tick, in order
-//	room-0001/photos.json            faces and files of the photos
+//	room-0001/photos.json            faces, files and notes of the photos
 //	room-0001/photos/000001.jpg
 //
 // It holds the state of one moment. File names are numbers: nothing that a person typed becomes a path. The folder
@@ -171,6 +171,7 @@ type exportPhoto struct {
 	Height int       `json:"height"`
 	By     string    `json:"by"`
 	At     time.Time `json:"at"`
+	Note   string    `json:"note,omitempty"`
 }
 
 func exportPhotos(ctx context.Context, tx *sql.Tx, room Room, dir string) error {
@@ -184,7 +185,7 @@ func exportPhotos(ctx context.Context, tx *sql.Tx, room Room, dir string) error 
 		if p.Media == "image/png" {
 			file = fmt.Sprintf("photos/%06d.png", p.ID)
 		}
-		lines = append(lines, exportPhoto{file, p.Face, p.Width, p.Height, p.By, p.At})
+		lines = append(lines, exportPhoto{file, p.Face, p.Width, p.Height, p.By, p.At, p.Note})
 		bytes, err := picture(ctx, tx, p.SHA)
 		if err != nil {
 			return err

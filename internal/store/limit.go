@@ -6,7 +6,7 @@ import "unicode/utf8"
 type Limits struct {
 	Text   int // bytes of a document, and of the operations of one revision
 	Word   int // runes of a name, an author's label, a client's id
-	Path   int // bytes of a face or an address
+	Path   int // bytes of a face, an address or a note
 	Photo  int // bytes of a photo
 	Photos int // photos of one room
 	Ticks  int // ticks in one call

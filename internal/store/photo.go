@@ -12,13 +12,14 @@ import (
 // Photo is a picture pinned to a face of a room.
 type Photo struct {
 	ID            int64
-	Face          string // the document path of the face
+	Face          string // in the caller's words
 	Media         string // image/jpeg or image/png
 	Size          int    // bytes
 	Width, Height int    // pixels
 	SHA           [sha256.Size]byte
 	By            string
 	At            time.Time
+	Note          string // what a person says of it
 }
 
 // NewPhoto is a picture to be pinned. Its bytes are stored as they are: the caller has read and written them anew, which
@@ -30,6 +31,7 @@ type NewPhoto struct {
 	Bytes         []byte
 	By            string
 	At            time.Time
+	Note          string
 	From          Delivery
 }
 
@@ -62,7 +64,7 @@ func (n NewPhoto) check(l Limits) error {
 	case len(n.Bytes) == 0 || n.Width <= 0 || n.Height <= 0 || n.Face == "":
 		return fmt.Errorf("%w: a photo without bytes, size or face", Unusable)
 	}
-	return errors.Join(l.paths(n.Face), l.words(n.By, n.From.Client))
+	return errors.Join(l.paths(n.Face, n.Note), l.words(n.By, n.From.Client))
 }
 
 func (s *Store) pin(ctx context.Context, tx *sql.Tx, id RoomID, n NewPhoto) (number int64, err error) {
@@ -95,8 +97,8 @@ func (s *Store) insertPhoto(ctx context.Context, tx *sql.Tx, id RoomID, n NewPho
 	if _, err := tx.ExecContext(ctx, `INSERT INTO picture (sha, bytes) VALUES (?, ?) ON CONFLICT DO NOTHING`, sum, n.Bytes); err != nil {
 		return 0, err
 	}
-	done, err := tx.ExecContext(ctx, `INSERT INTO photo (room, face, sha, media, size, width, height, author, at)
-		VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)`, id, n.Face, sum, n.Media, len(n.Bytes), n.Width, n.Height, n.By, stamp(n.At))
+	done, err := tx.ExecContext(ctx, `INSERT INTO photo (room, face, sha, media, size, width, height, author, at, note)
+		VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`, id, n.Face, sum, n.Media, len(n.Bytes), n.Width, n.Height, n.By, stamp(n.At), n.Note)
 	if err != nil {
 		return 0, err
 	}
@@ -150,6 +152,24 @@ func (s *Store) MovePhoto(ctx context.Context, id RoomID, number int64, face str
 	return err
 }
 
+// NotePhoto says something else of a photo.
+func (s *Store) NotePhoto(ctx context.Context, id RoomID, number int64, note string) error {
+	const doing = "note something on a photo"
+	if err := s.limits.paths(note); err != nil {
+		return fault(doing, err)
+	}
+	err := s.change(ctx, doing, func(tx *sql.Tx) error {
+		if _, err := openRoom(ctx, tx, id); err != nil {
+			return err
+		}
+		return must(tx.ExecContext(ctx, `UPDATE photo SET note = ? WHERE room = ? AND id = ?`, note, id, number))
+	})
+	if err == nil {
+		s.feed.tellPhotos(id)
+	}
+	return err
+}
+
 // RemovePhoto unpins a photo. Its picture goes when it is pinned nowhere else.
 func (s *Store) RemovePhoto(ctx context.Context, id RoomID, number int64) error {
 	const doing = "remove a photo"
@@ -165,7 +185,7 @@ func (s *Store) RemovePhoto(ctx context.Context, id RoomID, number int64) error 
 	return err
 }
 
-const photoColumns = `SELECT id, face, media, size, width, height, sha, author, at FROM photo `
+const photoColumns = `SELECT id, face, media, size, width, height, sha, author, at, note FROM photo `
 
 func onePhoto(ctx context.Context, q queryer, id RoomID, number int64) (Photo, error) {
 	list, err := collect(ctx, q, scanPhoto, photoColumns+`WHERE room = ? AND id = ?`, id, number)
@@ -181,7 +201,7 @@ func onePhoto(ctx context.Context, q queryer, id RoomID, number int64) (Photo, e
 func scanPhoto(row *sql.Rows) (p Photo, err error) {
 	var at int64
 	var sum []byte
-	err = row.Scan(&p.ID, &p.Face, &p.Media, &p.Size, &p.Width, &p.Height, &sum, &p.By, &at)
+	err = row.Scan(&p.ID, &p.Face, &p.Media, &p.Size, &p.Width, &p.Height, &sum, &p.By, &at, &p.Note)
 	copy(p.SHA[:], sum)
 	p.At = moment(at)
 	return p, err

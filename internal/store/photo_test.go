@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"fmt"
+	"strings"
 	"testing"
 )
 
@@ -122,4 +123,25 @@ func TestUnusablePhotos(t *testing.T) {
 	wantKind(t, "move what is not there", s.MovePhoto(t.Context(), room.ID, 1, "wall A"), NotFound)
 	_, err := s.AddPhoto(t.Context(), 99, snapshot("wall A", 1))
 	wantKind(t, "no such room", err, NotFound)
+}
+
+func TestNotes(t *testing.T) {
+	s := fresh(t)
+	room, other := newRoom(t, s, "room"), newRoom(t, s, "other")
+	n := snapshot("wall A", 1)
+	n.Note = "the pipe is left of the stud"
+	p := addPhoto(t, s, room.ID, n)
+	if p.Note != n.Note {
+		t.Errorf("noted %q", p.Note)
+	}
+	for _, note := range []string{"the pipe is right of it\n<b>", ""} {
+		if err := s.NotePhoto(t.Context(), room.ID, p.ID, note); err != nil {
+			t.Fatal(err)
+		}
+		if got, _, err := s.Photo(t.Context(), room.ID, p.ID); err != nil || got.Note != note {
+			t.Errorf("%q %v, want %q", got.Note, err, note)
+		}
+	}
+	wantKind(t, "through another room", s.NotePhoto(t.Context(), other.ID, p.ID, "x"), NotFound)
+	wantKind(t, "a book", s.NotePhoto(t.Context(), room.ID, p.ID, strings.Repeat("x", 1001)), TooBig)
 }
