@@ -20,7 +20,7 @@ var pageFiles embed.FS
 type looks map[string]*template.Template
 
 // pages are the templates that stand within the frame.
-var pages = [...]string{"rooms", "measure", "layout", "cut", "book", "source", "history", "clash", "share", "fault"}
+var pages = [...]string{"rooms", "measure", "layout", "cut", "book", "photos", "source", "history", "clash", "share", "fault"}
 
 func parseLooks() looks {
 	out := looks{}
@@ -54,7 +54,7 @@ type frame struct {
 
 // Pages are the tabs of a room. A page that is not built is not among them.
 func (f *frame) Pages() []tab {
-	return []tab{{"measure", "Measure"}, {"layout", "Lay out"}, {"cut", "Cut"}, {"book", "Book"}, {"source", "Source"}, {"history", "History"}}
+	return []tab{{"measure", "Measure"}, {"layout", "Lay out"}, {"cut", "Cut"}, {"book", "Book"}, {"photos", "Photos"}, {"source", "Source"}, {"history", "History"}}
 }
 
 // With pairs the frame with one of its things, for a template of both.

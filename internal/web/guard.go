@@ -40,7 +40,7 @@ func (s *Server) guard(next http.Handler) http.Handler {
 			http.Error(w, "This link is for looking only.", http.StatusForbidden)
 			return
 		}
-		r.Body = http.MaxBytesReader(w, r.Body, maxBody)
+		r.Body = http.MaxBytesReader(w, r.Body, bodyLimit(r))
 		next.ServeHTTP(w, withRole(r, role))
 	}))
 }

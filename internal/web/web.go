@@ -73,7 +73,6 @@ func (s *Server) Handler() http.Handler {
 		mux.Handle(pattern, s.wrap(h))
 	}
 	s.routePhotos(mux)
-	s.routeBackup(mux)
 	mux.HandleFunc("GET /static/{file}", s.assets.serve)
 	return s.guard(mux)
 }

@@ -1,5 +1,0 @@
-package web
-
-import "net/http"
-
-func (s *Server) routeBackup(mux *http.ServeMux) {}
