@@ -75,7 +75,7 @@ func (s *Server) bin(w http.ResponseWriter, r *http.Request) error {
 
 // everything gives a copy of all rooms as one file, while others go on. It is for the person at this machine alone.
 func (s *Server) everything(w http.ResponseWriter, r *http.Request) error {
-	if !loopback(r.Host) {
+	if !atThisMachine(r) {
 		return fault{http.StatusForbidden, "A copy of everything is made at the machine that keeps it."}
 	}
 	dir, err := os.MkdirTemp("", "dryfit")

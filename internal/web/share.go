@@ -61,13 +61,19 @@ const pass = "dryfit-pass" // the cookie that holds a secret
 
 // roleOf: the person at this machine may change; any other needs the secret.
 func (s *Server) roleOf(r *http.Request) role {
-	if from, err := netip.ParseAddrPort(r.RemoteAddr); err == nil && from.Addr().Unmap().IsLoopback() && loopback(r.Host) {
+	if atThisMachine(r) {
 		return editor
 	}
 	if c, err := r.Cookie(pass); err == nil && s.share != nil {
 		return s.share.roleOf(c.Value)
 	}
 	return nobody
+}
+
+// atThisMachine: what a browser says of the address that it asked for is its word alone, so where it asks from counts too.
+func atThisMachine(r *http.Request) bool {
+	from, err := netip.ParseAddrPort(r.RemoteAddr)
+	return err == nil && from.Addr().Unmap().IsLoopback() && loopback(r.Host)
 }
 
 func loopback(host string) bool {
@@ -89,7 +95,7 @@ func mayChange(r *http.Request) bool { return r.Context().Value(roleKey{}) == ed
 
 // who labels a person's revisions.
 func (s *Server) who(r *http.Request) string {
-	if loopback(r.Host) {
+	if atThisMachine(r) {
 		return "here"
 	}
 	return "shared link"
