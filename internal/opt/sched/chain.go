@@ -26,54 +26,84 @@ const (
 	ForResource            // From holds the Resource
 )
 
-// chain follows one cause after another from the last job back.
+func origin(j int, why Why, ready int) Link { return Link{j, why, -1, -1, -1, ready} }
+
+// A tracer follows causes back from the last job until one has none before it.
+type tracer struct {
+	*board
+	seen   []bool
+	choice bool // a chain may begin with a choice: there is no other
+	chain  []Link
+}
+
+// chain is one line of causes from a job that starts for a reason of its own to a job that ends at the finish.
 func (b *board) chain(starts []int) []Link {
 	b.load(starts)
 	copy(b.low, b.root)
 	finish := b.m.finish(starts)
-	seen := make([]bool, b.m.jobs)
-	var back []Link
-	for j := range starts {
-		if b.m.shape[j].end[starts[j]] == finish && len(back) == 0 {
-			for at := j; at >= 0; {
-				seen[at] = true
-				l := b.link(at, seen)
-				back = append(back, l)
-				at = l.From
+	for _, choice := range []bool{false, true} {
+		t := tracer{board: b, seen: make([]bool, b.m.jobs), choice: choice}
+		for j, s := range starts {
+			if b.m.shape[j].end[s] == finish && t.trace(j) {
+				return t.chain
 			}
 		}
 	}
-	for i, k := 0, len(back)-1; i < k; i, k = i+1, k-1 {
-		back[i], back[k] = back[k], back[i]
+	for j, s := range starts { // jobs that hold each other: only together they could start earlier
+		if b.m.shape[j].end[s] == finish {
+			return []Link{origin(j, ByChoice, s)}
+		}
 	}
-	return back
+	return nil
 }
 
-// link looks at the starts before the one that j has, the nearest first, for what rules them out. Hours alone are
-// passed over in search of what made j miss the hours before.
-func (b *board) link(j int, seen []bool) Link {
+func (t *tracer) trace(j int) bool {
+	if t.seen[j] {
+		return false
+	}
+	t.seen[j] = true
+	for _, l := range t.causes(j) {
+		if l.From < 0 && (l.Why != ByChoice || t.choice) || l.From >= 0 && t.trace(l.From) {
+			t.chain = append(t.chain, l)
+			return true
+		}
+	}
+	return false
+}
+
+// causes are what rules out the nearest start before the one that j has. Hours alone are passed over in search of what
+// made j miss the hours before.
+func (b *board) causes(j int) []Link {
 	m := b.m
 	s := b.start[j]
-	l := Link{Job: j, From: -1, Lag: -1, Resource: -1, Ready: s}
 	if m.fixed[j] {
-		l.Why = AsFixed
-		return l
+		return []Link{origin(j, AsFixed, s)}
 	}
 	b.take(j)
 	defer b.put(j, s)
-	hours := -1 // a resource whose level was too low
-	t := m.shape[j].prevStart(s - 1)
-	for ; t >= m.low[j]; t = m.shape[j].prevStart(t - 1) {
-		l.Ready = t + 1
-		if b.lagBehind(j, t, seen, &l) || b.heldBy(j, t, seen, &l, &hours) {
-			return l
+	short := -1 // a resource whose level was too low
+	for t := m.shape[j].prevStart(s - 1); t >= m.low[j]; t = m.shape[j].prevStart(t - 1) {
+		links := append(b.lagsBehind(j, t), b.holders(j, t)...)
+		if len(links) > 0 {
+			return links
 		}
+		level := m.lacking(j, t, m.cap)
+		if level < 0 {
+			return []Link{origin(j, ByChoice, s)}
+		}
+		short = m.shortAt(j, level, m.cap)
 	}
-	l.Ready = m.low[j]
-	switch release := m.p.Jobs[j].Release; {
-	case hours >= 0:
-		l.Why, l.Resource = ForHours, hours
-	case m.low[j] > release:
+	return []Link{b.opening(j, short)}
+}
+
+// opening tells why nothing may start before j's first start.
+func (b *board) opening(j, short int) Link {
+	release := b.m.p.Jobs[j].Release
+	l := origin(j, AtOnce, release)
+	switch {
+	case short >= 0:
+		l.Why, l.Resource = ForHours, short
+	case b.m.low[j] > release:
 		l.Why = ForHours
 	case release > 0:
 		l.Why = Released
@@ -81,52 +111,57 @@ func (b *board) link(j int, seen []bool) Link {
 	return l
 }
 
-// lagBehind finds the lag that most keeps j from starting at t.
-func (b *board) lagBehind(j, t int, seen []bool, l *Link) bool {
+// lagsBehind are the lags that keep j from starting at t, the one that asks for most first.
+func (b *board) lagsBehind(j, t int) []Link {
 	m := b.m
-	worst := 0
+	var links []Link
+	most := 0
 	for _, i := range m.in[j] {
 		a := &m.arcs[i]
-		k := a.From.Job
-		if k == j || seen[k] {
+		if a.From.Job == j {
 			continue
 		}
-		if by := m.time(a.From, b.start[k]) + a.Ticks - m.time(a.To, t); by > worst {
-			worst = by
-			l.From, l.Lag, l.Why = k, a.lag, AfterLag
-			if a.Ticks < 0 {
-				l.Why = WithinLag
-			}
+		behind := m.time(a.From, b.start[a.From.Job]) + a.Ticks - m.time(a.To, t)
+		if behind <= 0 {
+			continue
+		}
+		l := Link{j, AfterLag, a.From.Job, a.lag, -1, t + 1}
+		if a.Ticks < 0 {
+			l.Why = WithinLag
+		}
+		if !a.To.End {
+			l.Ready = t + behind
+		}
+		links = append(links, l)
+		if behind > most {
+			most = behind
+			links[0], links[len(links)-1] = links[len(links)-1], links[0]
 		}
 	}
-	return worst > 0
+	return links
 }
 
-// heldBy finds the job that ends last of those that hold what j would need if it started at t. Where the level alone is
-// too low it notes that and says no; where nothing is in the way, j starts later by choice.
-func (b *board) heldBy(j, t int, seen []bool, l *Link, hours *int) bool {
+// holders are the jobs that hold what j would need if it started at t, the one that ends last first;
+// none where the level alone is too low.
+func (b *board) holders(j, t int) []Link {
 	m := b.m
-	if level := m.lacking(j, t, m.cap); level >= 0 {
-		*hours = m.shortAt(j, level, m.cap)
-		return false
-	}
 	at := m.lacking(j, t, b.free)
-	if at < 0 {
-		l.Why, l.Ready = ByChoice, b.start[j]
-		return true
+	if at < 0 || m.lacking(j, t, m.cap) >= 0 {
+		return nil
 	}
 	r := m.shortAt(j, at, b.free)
+	var links []Link
+	last := -1
 	for _, k := range m.users[r] {
 		s := b.start[k]
-		if s < 0 || seen[k] || s > at || m.shape[k].end[s] <= at || m.holds(k, r, at) == 0 {
+		if s < 0 || s > at || m.shape[k].end[s] <= at || m.holds(k, r, at) == 0 {
 			continue
 		}
-		if l.From < 0 || m.shape[k].end[s] > m.shape[l.From].end[b.start[l.From]] {
-			l.From, l.Resource, l.Why = k, r, ForResource
+		links = append(links, Link{j, ForResource, k, -1, r, t + 1})
+		if e := m.shape[k].end[s]; e > last {
+			last = e
+			links[0], links[len(links)-1] = links[len(links)-1], links[0]
 		}
 	}
-	if l.From < 0 {
-		l.Why, l.Ready = ByChoice, b.start[j]
-	}
-	return true
+	return links
 }

@@ -49,20 +49,32 @@ func (m *model) cycle() (Trouble, bool) {
 	for range 2 * m.jobs { // surely in the ring after so many steps back
 		last = edges[by[last]].from
 	}
+	var ring []edge
+	for at := last; len(ring) == 0 || at != last; at = ring[len(ring)-1].from {
+		ring = append(ring, edges[by[at]])
+	}
+	slices.Reverse(ring)
+	return named(ring), true
+}
+
+// named tells a ring from its first job on.
+func named(ring []edge) Trouble {
+	begin := 0
+	for i, e := range ring {
+		before := ring[(i+len(ring)-1)%len(ring)].from / 2
+		if e.from/2 < ring[begin].from/2 || e.from/2 == ring[begin].from/2 && before != e.from/2 {
+			begin = i
+		}
+	}
 	t := Trouble{Kind: Cycle}
-	for at := last; ; {
-		e := edges[by[at]]
+	for i := range ring {
+		e := ring[(begin+i)%len(ring)]
 		if e.lag >= 0 {
 			t.Lags = append(t.Lags, e.lag)
 		}
-		if !slices.Contains(t.Jobs, e.to/2) {
-			t.Jobs = append(t.Jobs, e.to/2)
-		}
-		if at = e.from; at == last {
-			break
+		if !slices.Contains(t.Jobs, e.from/2) {
+			t.Jobs = append(t.Jobs, e.from/2)
 		}
 	}
-	slices.Reverse(t.Lags)
-	slices.Reverse(t.Jobs)
-	return t, true
+	return t
 }

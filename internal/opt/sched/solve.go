@@ -53,8 +53,8 @@ func (s *solver) solve() Result {
 // emptied names the job without a start in a conflict at the root.
 func (s *solver) emptied(e *engine) Trouble {
 	t := Trouble{Kind: EmptyWindow}
-	for _, l := range e.conflict {
-		if j := l.side >> 1; j < s.m.jobs && len(t.Jobs) == 0 {
+	for _, l := range e.conflict { // the last lit is the bound that another ran into; of a fixed job, blame the other
+		if j := l.side >> 1; j < s.m.jobs && (t.Jobs == nil || !s.m.fixed[j]) {
 			t.Jobs = []int{j}
 		}
 	}
