@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"strconv"
 	"sync"
 
 	"dryfit/internal/draw"
@@ -73,7 +74,7 @@ func writeSheets(ctx context.Context, pages []draw.Page, dir string, step func(s
 	slots := make(chan struct{}, min(mostAtOnce, runtime.GOMAXPROCS(0)))
 	var all sync.WaitGroup
 	for i, page := range pages {
-		name := fmt.Sprintf("%02d-%s", i+1, sheet.FileName(page.Title))
+		name := sheetName(i, len(pages), page)
 		kept[name+".svg"], kept[name+".png"] = true, true
 		slots <- struct{}{}
 		step(fmt.Sprintf("draw sheet %d of %d", i+1, len(pages)))
@@ -91,6 +92,11 @@ func writeSheets(ctx context.Context, pages []draw.Page, dir string, step func(s
 	return removeOthers(dir, kept)
 }
 
+// sheetName numbers a page with as many digits as the last one has, so that a folder lists them in order.
+func sheetName(i, of int, page draw.Page) string {
+	return fmt.Sprintf("%0*d-%s", max(2, len(strconv.Itoa(of))), i+1, sheet.FileName(page.Title))
+}
+
 func writeSheet(stem string, page draw.Page) error {
 	var b bytes.Buffer
 	if err := svg.Write(&b, page, svg.Options{}); err != nil {
@@ -104,13 +110,13 @@ func writeSheet(stem string, page draw.Page) error {
 
 // removeOthers removes our own numbered sheets that this plan did not write; anything else stays.
 func removeOthers(dir string, kept map[string]bool) error {
-	for _, pattern := range []string{"[0-9][0-9]-*.svg", "[0-9][0-9]-*.png"} {
+	for _, pattern := range []string{"[0-9][0-9]-*.*", "[0-9][0-9][0-9]-*.*", "[0-9][0-9][0-9][0-9]-*.*"} {
 		old, err := filepath.Glob(filepath.Join(dir, pattern))
 		if err != nil {
 			return err
 		}
 		for _, name := range old {
-			if kept[filepath.Base(name)] {
+			if ext := filepath.Ext(name); kept[filepath.Base(name)] || ext != ".svg" && ext != ".png" {
 				continue
 			}
 			if err := os.Remove(name); err != nil {

@@ -18,5 +18,8 @@ func TestMain(m *testing.M) {
 
 // Each script in testdata/script is a session that a person could type.
 func TestScripts(t *testing.T) {
-	testscript.Run(t, testscript.Params{Dir: "testdata/script", RequireExplicitExec: true})
+	testscript.Run(t, testscript.Params{Dir: "testdata/script", RequireExplicitExec: true, Cmds: map[string]func(*testscript.TestScript, bool, []string){
+		"rooms": makeRooms,
+		"hold":  holdRooms,
+	}})
 }

@@ -47,6 +47,8 @@ type commands struct {
 	Plan    planCmd    `cmd:"" help:"Plan a room and write its sheets, lists and plan.json into a folder."`
 	Demo    demoCmd    `cmd:"" help:"Plan a built-in room and say what it shows."`
 	Serve   serveCmd   `cmd:"" help:"Serve the rooms as pages for a browser on this machine, or with --share on the local network."`
+	Restore restoreCmd `cmd:"" help:"Put a copy of everything, as the page of rooms gives it, into a data folder."`
+	Export  exportCmd  `cmd:"" help:"Write all rooms of a data folder as plain files: documents, every revision, ticks, photos."`
 	Schema  schemaCmd  `cmd:"" help:"Print the JSON Schema of the room document or of plan.json."`
 	Version versionCmd `cmd:"" help:"Print the version."`
 }

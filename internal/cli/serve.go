@@ -8,9 +8,6 @@ import (
 	"net"
 	"net/http"
 	"net/netip"
-	"os"
-	"path/filepath"
-	"runtime"
 	"time"
 
 	"dryfit/internal/demo"
@@ -30,7 +27,7 @@ const port = "7327"
 
 // Run serves the rooms until it is interrupted.
 func (c serveCmd) Run(ctx context.Context, s Streams) error {
-	dir, err := c.folder()
+	dir, err := dataFolder(c.Data)
 	if err != nil {
 		return err
 	}
@@ -68,22 +65,6 @@ func (c serveCmd) serve(ctx context.Context, s Streams, kept *store.Store, dir s
 	}
 	fmt.Fprintln(s.Out, "Stop with Ctrl-C.")
 	return listen(ctx, at, web.New(web.Options{Store: kept, Now: time.Now, Share: share}).Handler())
-}
-
-// folder is where the rooms are kept.
-func (c serveCmd) folder() (string, error) {
-	if c.Data != "" {
-		return c.Data, nil
-	}
-	if data := os.Getenv("XDG_DATA_HOME"); filepath.IsAbs(data) {
-		return filepath.Join(data, "dryfit"), nil
-	}
-	if runtime.GOOS == "linux" { // XDG Base Directory Specification: the default of XDG_DATA_HOME
-		home, err := os.UserHomeDir()
-		return filepath.Join(home, ".local", "share", "dryfit"), err
-	}
-	dir, err := os.UserConfigDir() // on other systems programs keep their data there too
-	return filepath.Join(dir, "dryfit"), err
 }
 
 func (c serveCmd) address() string {

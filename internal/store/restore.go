@@ -133,6 +133,16 @@ func asideFolder(dir string) string {
 	}
 }
 
+// Holds tells whether a folder has rooms in it, or what is left of them; it opens nothing and makes nothing.
+func Holds(dir string) bool {
+	for _, name := range []string{dataFile, dataFile + "-wal", restoringFile} {
+		if there(filepath.Join(dir, name)) {
+			return true
+		}
+	}
+	return false
+}
+
 func there(path string) bool {
 	_, err := os.Lstat(path)
 	return err == nil

@@ -172,3 +172,14 @@ func move(t *testing.T, from, to string) {
 		t.Fatal(err)
 	}
 }
+
+func TestHolds(t *testing.T) {
+	dir := t.TempDir()
+	if Holds(dir) || Holds(filepath.Join(dir, "missing")) {
+		t.Error("an empty folder and a missing one hold nothing")
+	}
+	closed(t, reopen(t, dir))
+	if !Holds(dir) {
+		t.Error("a data folder holds something")
+	}
+}
