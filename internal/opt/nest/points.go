@@ -1,0 +1,124 @@
+package nest
+
+import "slices"
+
+// axis is the places where cuts of one direction are tried: sums of sizes of
+// parts (normal patterns: Herz, IBM J. Res. Dev. 16, 1972), and the end of the
+// sheet. A panel is taken for the largest point within it.
+type axis struct {
+	at   []int64
+	down []int16 // down[i*n+a]: what is left of point i behind a cut at point a; -1 nothing
+	full bool    // no sum was left out
+}
+
+// maxPoints bounds the points of an axis, since filling a sheet takes their
+// number to the third.
+const maxPoints = 110
+
+// newAxis makes the points up to end from sorted sizes.
+func newAxis(sizes []int64, end int64, most int) *axis {
+	x := &axis{}
+	x.at, x.full = sums(sizes, end, most)
+	if n := len(x.at); n == 0 || x.at[n-1] != end {
+		x.at = append(x.at, end)
+	}
+	x.subtract()
+	return x
+}
+
+// maxDense is the longest axis whose every place is looked at.
+const maxDense = 2048
+
+// sums lists the sums of sizes up to end in order, or, where they are too many,
+// those of the fewest terms.
+func sums(sizes []int64, end int64, most int) (at []int64, full bool) {
+	if end <= maxDense {
+		if at = denseSums(sizes, end); len(at) <= most {
+			return at, true
+		}
+	}
+	return fewSums(sizes, end, most)
+}
+
+func denseSums(sizes []int64, end int64) (at []int64) {
+	reach := make([]bool, end+1)
+	reach[0] = true
+	for p := range end + 1 {
+		if !reach[p] {
+			continue
+		}
+		if p > 0 {
+			at = append(at, p)
+		}
+		for _, s := range sizes {
+			if p+s > end {
+				break
+			}
+			reach[p+s] = true
+		}
+	}
+	return at
+}
+
+// fewSums takes single sizes, then their multiples, then sums of two, three and
+// so on, as far as there is room.
+func fewSums(sizes []int64, end int64, most int) (at []int64, full bool) {
+	have := map[int64]bool{}
+	add := func(v int64) bool {
+		if v > end || have[v] {
+			return true
+		}
+		if len(at) >= most {
+			return false
+		}
+		have[v] = true
+		at = append(at, v)
+		return true
+	}
+	full = true
+	for _, s := range sizes {
+		full = add(s) && full
+	}
+	for _, s := range sizes {
+		for v := 2 * s; v <= end && full; v += s {
+			full = add(v)
+		}
+	}
+	for from := 0; full && from < len(at); from++ {
+		for _, s := range sizes {
+			full = full && add(at[from]+s)
+		}
+	}
+	slices.Sort(at)
+	return at, full
+}
+
+// subtract fills down.
+func (x *axis) subtract() {
+	n := len(x.at)
+	x.down = make([]int16, n*n)
+	for i := range n {
+		r := i
+		for a := range n {
+			for r >= 0 && x.at[r] > x.at[i]-x.at[a] {
+				r--
+			}
+			x.down[i*n+a] = int16(r)
+		}
+	}
+}
+
+// index of a point, or -1.
+func (x *axis) index(v int64) int {
+	if i, ok := slices.BinarySearch(x.at, v); ok {
+		return i
+	}
+	return -1
+}
+
+// half is the last point a cut need be tried at in point i: what lies behind it
+// is cut the same the other way round.
+func (x *axis) half(i int) int {
+	n, _ := slices.BinarySearch(x.at, x.at[i]/2+1)
+	return n
+}
