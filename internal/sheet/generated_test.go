@@ -35,7 +35,7 @@ var changes = map[string][]change{
 		{"up: 44 to 80 above floor", []string{"up: 30 to 70 above floor", "up: 60 to 84-1/2 above floor"}},
 		{"A-B: 71-7/16", []string{"A-B: 71", "A-B: 72-1/4"}},
 		{"down: {A: 40-1/8,", []string{"down: {A: 42,", "down: {A: 39-1/2,"}},
-		{"name: Quarry Row washroom", []string{"name: The washroom beside the long back stairs of the old weighing house at the quarry", "name: ‮ \"?\" ∅"}},
+		{"name: Quarry Row washroom", []string{"name: The washroom beside the long back stairs of the old weighing house at the quarry", "name: \u202e \"?\" ∅"}},
 		{"basin wall", []string{"wall of the long stone basin", "b"}},
 		{"hot stop", []string{"stop valve of the hot water", "h"}},
 	},

@@ -36,12 +36,9 @@ func (p Paper) fit(system unit.System) Paper {
 // hyphens between. A title with none of them is "sheet".
 func FileName(title string) string {
 	const longest = 60
-	var words []string
-	for _, w := range strings.FieldsFunc(strings.ToLower(title), func(r rune) bool {
+	words := strings.FieldsFunc(strings.ToLower(title), func(r rune) bool {
 		return (r < 'a' || r > 'z') && (r < '0' || r > '9')
-	}) {
-		words = append(words, w)
-	}
+	})
 	name := strings.Join(words, "-")
 	if len(name) > longest {
 		name = strings.TrimRight(name[:longest], "-")
