@@ -30,24 +30,35 @@ func (b *brancher) wholeCosts(l *program, y []int64) (worth, least int64, costs 
 	return worth, least, costs
 }
 
-// drop takes out of the pool, once it is solved, what its own duals exclude.
-func (b *brancher) drop() {
+// spare is what patterns may lose before no plan of the target can use them: so
+// much for each column, in units of the scale, where each piece weighs so much.
+type spare struct {
+	room  []int64
+	piece []int64
+}
+
+// drop takes out of the pool, once it is solved, what its own duals exclude. It
+// is nil where they are no use.
+func (b *brancher) drop() *spare {
 	y, ok := b.wholeRows(b.a.lp)
 	if !ok {
-		return
+		return nil
 	}
 	worth, least, costs := b.wholeCosts(b.a.lp, y)
 	room := b.target*b.m.scale - worth - least*int64(b.m.total)
 	in := b.a.lp.inBasis()
 	var keep []int
 	var pats []pattern
+	left := &spare{piece: y[:len(b.m.need)]}
 	for c, d := range costs {
 		if d <= room || in[c] || b.a.pats[c].stick == lacking {
 			keep, pats = append(keep, c), append(pats, b.a.pats[c])
+			left.room = append(left.room, room-d)
 		}
 	}
 	b.a.lp.keep(keep)
 	b.a.pats = pats
+	return left
 }
 
 // wholeRows rounds the duals; a row that must be covered has none below 0, one

@@ -20,9 +20,25 @@ func (s *search) branch(target int64) bool {
 	if !b.a.primal(b.a.lp) {
 		return false
 	}
-	b.drop()
+	if left := b.drop(); left != nil && !s.plain {
+		b.divePool(left)
+	}
+	if s.done() {
+		return true
+	}
 	b.node(b.a.lp.clone())
 	return b.sure && !s.steps.over()
+}
+
+// divePool dives on the pool alone.
+func (b *brancher) divePool(left *spare) {
+	x := *b.search
+	x.a = b.a
+	x.diveIn(&diver{search: &x, target: b.target, spare: left})
+	b.take(x.best)
+	if b.cost <= b.target {
+		b.target = b.cost - 1
+	}
 }
 
 type brancher struct {

@@ -101,6 +101,17 @@ func (a *master) dual(l *program, stop float64) ending {
 	return e
 }
 
+// hurry is how many pivots for each row are enough where another place will do
+// as well.
+const hurry = 4
+
+func (a *master) hurried(l *program, run func(limit int) bool) bool {
+	since := l.pivots
+	ok := run(min(hurry*len(l.b), a.pivotsLeft(l)))
+	a.spent(l, since)
+	return ok
+}
+
 func (a *master) pivotsLeft(l *program) int {
 	m := len(l.b)
 	return max(a.steps.limit-a.steps.used, 0)*stepWork/(m*m+4*len(l.cols.cost)+1) + 1
@@ -167,6 +178,7 @@ func (a *master) tops(y []float64, w *weights, need, left []int, gain func(patte
 		top[s] = max(top[s], sum)
 		if sum > floors[s]+a.m.scale>>32 {
 			a.column(s, w, need, items, floors[s], gain)
+			a.apart(s, w, need, items, floors[s], gain)
 		}
 	}
 	return top
@@ -230,6 +242,34 @@ func (a *master) column(s int, w *weights, need []int, items []item, floor int64
 		gain(newPattern(s, merged(takes)))
 	}
 }
+
+// apart offers more columns of a stick with one run, none with a piece of another
+// that was offered: they settle more duals at once.
+func (a *master) apart(s int, w *weights, need []int, items []item, floor int64, gain func(pattern)) {
+	if len(a.m.sticks[s].runs) != 1 {
+		return
+	}
+	size := a.m.sticks[s].runs[0]
+	rest := append([]int(nil), need...)
+	takes := a.knap.takes(a.knap.best(size), items, 0)
+	for range moreColumns {
+		for _, t := range takes {
+			rest[t.kind] -= t.n
+		}
+		items = a.items(w, rest)
+		a.sack.fill(items, []slot{{size, floor}})
+		a.steps.spend(a.sack.work)
+		f := a.sack.best(size)
+		if f == nil || f.value <= floor {
+			return
+		}
+		takes = a.sack.takes(f, items, 0)
+		gain(newPattern(s, merged(append([]take(nil), takes...))))
+	}
+}
+
+// moreColumns is how many more a stick is asked for.
+const moreColumns = 4
 
 // merged adds up the takes of one kind in one run.
 func merged(takes []take) []take {

@@ -69,20 +69,25 @@ func (p pattern) within(need []int) pattern {
 	return q
 }
 
-// over is the number of pieces in p if any kind is more than need, otherwise 0.
-func (p pattern) over(need []int) int {
-	all, over := 0, false
+// over tells whether p holds more of a kind than is needed.
+func (p pattern) over(need []int) bool {
 	for i, t := range p.takes {
 		n := t.n
 		for j := i - 1; j >= 0 && p.takes[j].kind == t.kind; j-- {
 			n += p.takes[j].n
 		}
-		all, over = all+t.n, over || n > need[t.kind]
+		if n > need[t.kind] {
+			return true
+		}
 	}
-	if !over {
-		return 0
+	return false
+}
+
+func (p pattern) pieces() (n int) {
+	for _, t := range p.takes {
+		n += t.n
 	}
-	return all
+	return n
 }
 
 // trimmed is a covering as a plan: nothing is cut twice, and sticks that are

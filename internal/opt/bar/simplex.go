@@ -300,6 +300,9 @@ func (l *program) dual(limit int, stop float64) ending {
 	return unsettled
 }
 
+// repair is dual to the end.
+func (l *program) repair(limit int) bool { return l.dual(limit, math.Inf(1)) == optimal }
+
 // ending is how the dual simplex ended.
 type ending int
 

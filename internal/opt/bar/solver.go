@@ -16,6 +16,8 @@ type search struct {
 	w      *weights // what proves the bound before any search
 	by     string
 	enough int64 // a plan that costs no more ends the search; -1 for none
+	dives  int   // so far
+	plain  bool  // no dives
 	stuck  bool  // the linear program could not be finished
 }
 
