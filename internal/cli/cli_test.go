@@ -13,6 +13,7 @@ import (
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
 		"dryfit": func() { os.Exit(cli.Run(context.Background(), os.Args[1:], cli.System())) },
+		"ask":    ask,
 	})
 }
 
