@@ -14,7 +14,7 @@ type survey struct {
 	Verdict  verdict      `json:"verdict" doc:"what the readings say of each other"`
 	Fixed    bool         `json:"fixed" doc:"the readings fix the shape"`
 	Freedom  int          `json:"freedom" doc:"readings more than needed"`
-	Closing  *unit.Length `json:"closing,omitempty" doc:"largest closing error; absent: nothing checks the readings"`
+	Closing  *unit.Length `json:"closing,omitempty" doc:"the largest closing error, or, where a reading is to be taken again, that of the first such; absent: nothing checks the readings"`
 	Suspects []string     `json:"suspects" doc:"readings that are likely to be wrong"`
 	Area     area         `json:"area" doc:"of the outline at the studs"`
 	Corners  []corner     `json:"corners" doc:"in the document's order"`

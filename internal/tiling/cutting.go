@@ -97,13 +97,13 @@ func (b blank) turned() pair.Turn {
 func keeps(c piece.Piece) (k pair.Side) {
 	for _, e := range c.Edges {
 		if e.Keep {
-			k |= side(e.Label)
+			k |= sideOf(e.Label)
 		}
 	}
 	return k
 }
 
-func side(l geom.Label) pair.Side {
+func sideOf(l geom.Label) pair.Side {
 	switch l {
 	case lay.Left:
 		return pair.Left

@@ -44,12 +44,12 @@ func (m *maker) ground(c *canvas, l document.Lay, z zone, mark string) (*ground,
 		return nil, false
 	}
 	b, found := bond.Make(spec, bond.Goods{Sizes: z.good.sizes, Joint: z.good.joint,
-		Hex: z.good.tile.Shape == document.Hexagon, Upright: z.field.Turned.Or(false), Chips: chips(z.good.tile)})
+		Hex: z.good.tile.Shape == document.Hexagon, Upright: z.stands(), Chips: chips(z.good.tile)})
 	for _, f := range found {
 		f.At = z.field.At
 		m.findings = append(m.findings, f)
 	}
-	if len(b.Protos) == 0 {
+	if len(b.Protos) == 0 || m.tooMany(z) {
 		return nil, false
 	}
 	m.rules(z.field, z.good, share(spec, b))
@@ -61,9 +61,43 @@ func (m *maker) ground(c *canvas, l document.Lay, z zone, mark string) (*ground,
 	return g, true
 }
 
-// frame is where the pattern lies: at the point that offsets are marked from, or, on a floor that continues a wall's
+// stands: the tile's length stands upright, in the face or along a border's run that goes up.
+func (z zone) stands() bool {
+	return z.field.Turned.Or(false) != (z.side != nil && z.side.upright)
+}
+
+// name is the field's own, or that of one run of a border.
+func (z zone) name() string {
+	if z.side != nil {
+		return z.side.name
+	}
+	return z.field.Name
+}
+
+// mostPieces bounds a field: more than any room has, and few enough to lay, search and draw in seconds.
+const mostPieces = 40_000
+
+// tooMany stops a field of absurdly small tile before it is laid.
+func (m *maker) tooMany(z zone) bool {
+	least := z.good.sizes[0].Length.Times(z.good.sizes[0].Width)
+	for _, s := range z.good.sizes {
+		least = min(least, s.Length.Times(s.Width))
+	}
+	if z.region.Area()/max(least, 1) <= mostPieces {
+		return false
+	}
+	m.found(diag.Stop, "pieces-too-many", z.field.At, "{0} would take more than {1} pieces of {2}",
+		"look at the tile's size; chips are laid as sheets: give the sheet as the size and the chip as chip",
+		diag.T(z.field.Name), diag.N(mostPieces), diag.T(z.good.tile.Name))
+	return true
+}
+
+// frame is where the pattern lies: along a border's run; else at the point that offsets are marked from, or, on a floor that continues a wall's
 // joints, along that wall from the left corner of its board.
 func (m *maker) frame(g *ground) geom.Frame {
+	if g.side != nil {
+		return geom.Frame{Origin: g.side.frame.Origin, Angle: g.side.frame.Angle + g.bond.Angle}
+	}
 	f := geom.Frame{Origin: g.zero(), Angle: g.bond.Angle}
 	if wall, ok := m.wallToContinue(g); ok {
 		left, right := m.room.Survey.Corner(wall.LeftCorner).Board, m.room.Survey.Corner(wall.RightCorner).Board
@@ -150,12 +184,26 @@ func (m *maker) drill(h site.Hole) unit.Length {
 	case h.Drill > 0:
 		return h.Drill
 	case h.Diameter > 0:
-		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round", "common practice", diag.T(h.Name), diag.F(holeClearance))
-		return h.Diameter + 2*holeClearance
+		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round, and then the next core bit", "common practice", diag.T(h.Name), diag.F(holeClearance))
+		return m.nextBit(h.Diameter + 2*holeClearance)
 	}
 	m.found(diag.Unchecked, "hole-unknown", h.At, "not checked: the hole for {0}, its diameter is missing",
 		"give its diameter, or the hole to drill", diag.T(h.Name))
 	return 0
+}
+
+// nextBit is the least core bit that makes room for a hole; the hole itself where no bit does.
+func (m *maker) nextBit(hole unit.Length) unit.Length {
+	best := unit.Length(0)
+	for _, b := range m.doc.Tools.CoreBits {
+		if b.Known && b.V >= hole && (best == 0 || b.V < best) {
+			best = b.V
+		}
+	}
+	if best == 0 {
+		return hole
+	}
+	return best
 }
 
 // at lays the field at an origin of the pattern's frame, describes every piece and counts the tiles; once for each origin.
@@ -176,7 +224,7 @@ func (m *maker) at(g *ground, origin geom.Point) laidOut {
 
 // layouts searches the best few, or takes the pinned one, and fills the first with its pieces.
 func (m *maker) layouts(g *ground, faces []Face) (f Field) {
-	f = Field{Name: g.field.Name, At: g.field.At, Tile: g.good.tile.Name, Bond: g.bond.Name, Joint: g.good.joint,
+	f = Field{Name: g.name(), At: g.field.At, Tile: g.good.tile.Name, Bond: g.bond.Name, Joint: g.good.joint,
 		Region: g.zone.region, Angle: g.frame.Angle, Sizes: real(g.good)}
 	in := m.input(g)
 	pin, held := m.pin(g, faces)
@@ -225,7 +273,7 @@ func (m *maker) input(g *ground) search.Input {
 	region, boxes := g.withoutBoxes()
 	in := search.Input{Region: region, Holes: boxes, Bond: g.bond, Edges: searchEdges(g.canvas), Mark: search.DefaultMark(m.doc.Units)}
 	in.Order, _ = judge.OrderOf(names(g.lay.LookFor))
-	if _, ok := g.centerLine(); ok && g.bond.Angle == 0 {
+	if _, ok := g.centerLine(); ok && g.bond.Angle == 0 && g.side == nil {
 		in.Center = search.Line{Given: true} // the frame's origin is on it
 	}
 	for _, h := range g.hits {
@@ -296,7 +344,7 @@ func names(list []document.Name) []string {
 
 // sights are the heights where a whole course should end, in the pattern's frame; only a pattern that lies square has any.
 func (m *maker) sights(g *ground) []search.Sight {
-	if g.bond.Angle != 0 {
+	if g.bond.Angle != 0 || g.side != nil {
 		return nil
 	}
 	var out []search.Sight

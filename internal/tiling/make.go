@@ -81,7 +81,15 @@ func fieldMark(i, of int) string {
 	if of == 1 {
 		return ""
 	}
-	return string(rune('a' + i%26))
+	return letters(i)
+}
+
+// letters counts a, b … z, aa, ab …
+func letters(i int) string {
+	if i >= 26 {
+		return letters(i/26-1) + letters(i%26)
+	}
+	return string(rune('a' + i))
 }
 
 // markOf makes a short unique mark from a face's name: initials, or the first two letters of a single word.

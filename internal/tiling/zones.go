@@ -13,6 +13,7 @@ type zone struct {
 	field  document.Field
 	good   good
 	region geom.Region
+	side   *side // of a border; nil for other fields
 }
 
 // canvas is a face being divided among its fields. It adds edges of its own (where field meets field, where a
@@ -57,7 +58,12 @@ func (m *maker) zones(c *canvas, lay document.Lay) []zone {
 				"check its heights against the face and the later fields", diag.T(f.Name), diag.T(c.face.Name))
 			continue
 		}
-		out = append([]zone{{f, g, rest}}, out...)
+		z := zone{field: f, good: g, region: rest}
+		if f.Border.Known {
+			out = append(m.runs(c, z), out...)
+			continue
+		}
+		out = append([]zone{z}, out...)
 	}
 	return out
 }
@@ -123,38 +129,4 @@ func (m *maker) box(face site.Face, f document.Field) (box geom.Rect, cut, ok bo
 		ok = false
 	}
 	return box, cut, ok
-}
-
-// border returns the strip along the face's outline, and that with its joint.
-func (m *maker) border(c *canvas, f document.Field, g good) (own, grown geom.Region, ok bool) {
-	inner := c.label(site.Edge{Kind: site.FreeEdge, Name: "inside of " + f.Name, Shows: true, Weight: 2})
-	meets := c.label(site.Edge{Kind: site.FreeEdge, Name: f.Name, Joint: g.joint, Weight: 1})
-	own, ok1 := strip(c.face.Cut, f.Border.V, inner)
-	grown, ok2 := strip(c.face.Cut, f.Border.V+g.joint, meets)
-	if !ok1 || !ok2 {
-		m.found(diag.Stop, "border-too-wide", f.Border.At, "a border of {0} leaves nothing inside on {1}",
-			"make the border narrower", diag.L(f.Border.V), diag.T(c.face.Name))
-	}
-	return own, grown, ok1 && ok2
-}
-
-// strip is a region less itself inset; the new inner edges get one label.
-func strip(g geom.Region, width unit.Length, l geom.Label) (geom.Region, bool) {
-	inside, err := geom.OffsetEdges(g, func(geom.Label) unit.Length { return width })
-	if err != nil || len(inside) == 0 {
-		return nil, false
-	}
-	out, err := g.Minus([]geom.Region{relabel(inside, l)})
-	return out, err == nil && len(out) > 0
-}
-
-func relabel(g geom.Region, l geom.Label) geom.Region {
-	out := make(geom.Region, len(g))
-	for i, r := range g {
-		out[i] = make(geom.Ring, len(r))
-		for j, v := range r {
-			out[i][j] = geom.Vertex{P: v.P, Edge: l}
-		}
-	}
-	return out
 }

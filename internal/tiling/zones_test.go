@@ -158,3 +158,70 @@ lay:
 		t.Error("nothing stops work")
 	}
 }
+
+// A border is laid as a setter lays it, each run along its own edge: 4 in tile with 1/8 in joints round a face of 59-3/4 by
+// 89-7/16 in. Across each run one whole tile fits, so no piece is narrower than 4 in across it, and every run has whole tiles.
+func TestBorderRunsHaveTheirOwnPattern(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", plainTile+`
+lay:
+  back:
+    fields:
+      main: {tile: plain, bond: stack}
+      edge: {tile: accent, bond: stack, border: 4}
+`)
+	p, found, _ := Make(doc, solved, Options{})
+	if found.Stops() {
+		t.Fatal(found)
+	}
+	runs := p.Faces[0].Fields[1:]
+	if len(runs) != 4 {
+		t.Fatalf("%d runs", len(runs))
+	}
+	cut := solved.Faces[0].Cut
+	area := runs[0].Region.Area()
+	for _, r := range runs {
+		l := r.Chosen()
+		box := r.Region.Bounds()
+		across, along := min(box.W(), box.H()), max(box.W(), box.H())
+		if across != in(t, "4") {
+			t.Errorf("%s is %v wide", r.Name, across.In())
+		}
+		// Laid along the run: as many whole tiles as its length holds, less two that are cut at its ends.
+		if want := int((along+in(t, "1/8"))/in(t, "4-1/8")) - 1; l.Whole < want {
+			t.Errorf("%s: %d whole of %d pieces, want %d", r.Name, l.Whole, len(l.Pieces), want)
+		}
+	}
+	// The four runs, three joints at each upright run's two ends apart, make the whole strip.
+	for _, r := range runs[1:] {
+		area += r.Region.Area()
+	}
+	inside := (cut.Bounds().W() - in(t, "8")).Times(cut.Bounds().H() - in(t, "8"))
+	joints := 4 * in(t, "4").Times(in(t, "1/8"))
+	if area+joints != cut.Area()-inside {
+		t.Errorf("the runs and their joints make %v, the strip is %v", (area + joints).SqFt(), (cut.Area() - inside).SqFt())
+	}
+}
+
+// A floor of tile a quarter of an inch wide is stopped before it is laid.
+func TestTooManyPieces(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", "\ntiles:\n  plain: {size: 1/4 x 1/4 x 1/8, kind: glass, joint: 1/16, turns: any, variation: 0, warpage: 0}\nlay:\n  back: {fields: {main: {tile: plain}}}\n")
+	p, found, _ := Make(doc, solved, Options{})
+	if !found.Stops() || len(p.Faces[0].Fields) != 0 {
+		t.Errorf("%d fields laid; found %v", len(p.Faces[0].Fields), found)
+	}
+}
+
+// A pipe of 5/8 in with 1/8 in round it needs 7/8 in; the bit that makes it is 1 in, and that is the hole.
+func TestHoleIsTheBitThatMakesIt(t *testing.T) {
+	doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", "\nstub-outs: {cold: {in: back, across: 30 from A, up: center 21 above floor, diameter: 5/8}}\ntools: {core bits: [3/4, 1, 2]}\n"+plainTile[1:]+"lay:\n  back: {fields: {main: {tile: plain}}}\n")
+	p, _, _ := Make(doc, solved, Options{})
+	for _, c := range p.Faces[0].Fields[0].Chosen().Pieces {
+		for _, h := range c.Holes {
+			if h.Drill != in(t, "1") || h.Bit != in(t, "1") {
+				t.Errorf("hole %v, bit %v", h.Drill.In(), h.Bit.In())
+			}
+			return
+		}
+	}
+	t.Error("no hole")
+}
