@@ -90,6 +90,7 @@ type loneBook struct {
 	Style          template.CSS
 	Script         template.JS
 	Assumed        []string
+	Findings       []said
 	Tally          Tally
 }
 
@@ -97,7 +98,7 @@ type loneBook struct {
 // on the phone.
 func (v *view) alone() ([]byte, error) {
 	b := loneBook{Name: v.Name(), Revision: v.Plan.Revision, Style: template.CSS(v.server.assets.text("alone.css")), Script: template.JS(v.server.assets.text("wall.js")),
-		Assumed: v.Assumed(), Tally: v.Tally()}
+		Assumed: v.Assumed(), Findings: v.Findings(), Tally: v.Tally()}
 	for _, f := range sheet.Laid(v.Plan) {
 		w, err := v.wall(f)
 		if err != nil {
