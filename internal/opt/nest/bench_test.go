@@ -135,16 +135,21 @@ func BenchmarkPublished(b *testing.B) {
 type tally struct {
 	sheets, lower, known int64
 	complete             int
-	worst                time.Duration
+	worst, worstCPU      time.Duration
 	steps                int
 }
 
-func (t *tally) add(r Result, known int64, took time.Duration) {
+func (t *tally) add(r Result, known int64, took, cpu time.Duration) {
 	t.sheets, t.lower, t.known = t.sheets+r.Money, t.lower+r.Lower, t.known+known
-	t.worst, t.steps = max(t.worst, took), max(t.steps, r.Steps)
+	t.worst, t.worstCPU, t.steps = max(t.worst, took), max(t.worstCPU, cpu), max(t.steps, r.Steps)
 	if r.Money == r.Lower {
 		t.complete++
 	}
+}
+
+func (t *tally) String() string {
+	return fmt.Sprintf("%d sheets, known %d, lower %d, proven %d, worst %v, computing %v, %d steps",
+		t.sheets, t.known, t.lower, t.complete, t.worst, t.worstCPU, t.steps)
 }
 
 func measure(b *testing.B, list []instance, turns bool) {
@@ -155,30 +160,34 @@ func measure(b *testing.B, list []instance, turns bool) {
 		if turns {
 			p.Parts, known = turned(p.Parts), in.rotated
 		}
-		start := time.Now()
+		start, busy := time.Now(), cpuTime()
 		r := Pack(p)
-		took := time.Since(start)
+		took, cpu := time.Since(start), cpuTime()-busy
+		if err := recheck(p, r); err != nil {
+			b.Fatalf("%s: %v", in.name, err)
+		}
 		if classes[in.class] == nil {
 			classes[in.class] = &tally{}
 		}
 		if r.Lower > known {
 			b.Fatalf("%s: bound %d, known %d", in.name, r.Lower, known)
 		}
-		classes[in.class].add(r, known, took)
-		all.add(r, known, took)
+		classes[in.class].add(r, known, took, cpu)
+		all.add(r, known, took, cpu)
 		if testing.Verbose() && r.Money != r.Lower {
-			b.Logf("%s: %d to %d, known %d, by %s, steps %d, %v", in.name, r.Lower, r.Money, known, r.Proof.By, r.Steps, took)
+			b.Logf("%s: %d to %d, known %d, by %s, steps %d, %v", in.name, r.Lower, r.Money, known, r.Proof.By, r.Steps, cpu)
 		}
 	}
 	for _, c := range slices.Sorted(maps.Keys(classes)) {
-		b.Logf("class %s: %+v", c, *classes[c])
+		b.Logf("class %s: %v", c, classes[c])
 	}
-	b.Logf("all: %+v", *all)
+	b.Logf("all: %v", all)
 	b.ReportMetric(float64(all.sheets), "sheets")
 	b.ReportMetric(float64(all.known), "known")
 	b.ReportMetric(float64(all.lower), "lower")
 	b.ReportMetric(float64(all.complete), "proven")
 	b.ReportMetric(all.worst.Seconds(), "s-worst")
+	b.ReportMetric(all.worstCPU.Seconds(), "cpu-s-worst")
 }
 
 func turned(parts []Part) []Part {

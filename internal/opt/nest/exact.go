@@ -47,7 +47,7 @@ func (e *exact) spread(left int, cost int64) {
 		for s := range e.m.sheets {
 			if e.stock[s] > 0 && e.pattern(way{low | a, s}) != nil {
 				e.stock[s]--
-				e.go1(way{low | a, s}, left, cost+e.m.sheets[s].price)
+				e.follow(way{low | a, s}, left, cost+e.m.sheets[s].price)
 				e.stock[s]++
 			}
 		}
@@ -56,11 +56,11 @@ func (e *exact) spread(left int, cost int64) {
 		}
 	}
 	if e.m.scarce {
-		e.go1(way{low, lacking}, left, cost+e.m.lack)
+		e.follow(way{low, lacking}, left, cost+e.m.lack)
 	}
 }
 
-func (e *exact) go1(w way, left int, cost int64) {
+func (e *exact) follow(w way, left int, cost int64) {
 	e.plan = append(e.plan, w)
 	e.spread(left&^w.set, cost)
 	e.plan = e.plan[:len(e.plan)-1]

@@ -26,7 +26,10 @@ type place struct {
 
 // mostSets and setsInAll bound the sets that are kept, so that large sheets take
 // no more time than is good.
-var mostSets, setsInAll = 12, 30000
+const (
+	mostSets  = 12
+	setsInAll = 30000
+)
 
 // table is the panels of one layer. Each keeps a few sets of parts, the one that
 // is worth most first; a worth of 0 ends the list.
@@ -108,6 +111,7 @@ func (f *filling) setOf(t *table, at int) []uint64 {
 // insert puts a set into the list of a panel if it is new there and among the
 // best.
 func (f *filling) insert(t *table, p int, v int64, o origin) {
+	f.ops += 6
 	list := t.val[p*t.keep : p*t.keep+t.keep]
 	at := len(list)
 	for at > 0 && list[at-1] < v {
@@ -135,6 +139,11 @@ func (f *filling) insert(t *table, p int, v int64, o origin) {
 
 // copyFrom makes a panel of another where that is worth more.
 func (f *filling) copyFrom(t *table, p int, s *table, q int, h how) {
+	f.ops += t.keep
+	if t.val[p*t.keep] == 0 {
+		f.copyAll(t, p, s, q, h)
+		return
+	}
 	least := &t.val[p*t.keep+t.keep-1]
 	for i, v := range s.val[q*t.keep : q*t.keep+t.keep] {
 		if v <= *least {
@@ -142,6 +151,18 @@ func (f *filling) copyFrom(t *table, p int, s *table, q int, h how) {
 		}
 		copy(f.set, f.setOf(s, q*t.keep+i))
 		f.insert(t, p, v, origin{how: h, a: uint8(i)})
+	}
+}
+
+// copyAll makes a panel that holds nothing of another.
+func (f *filling) copyAll(t *table, p int, s *table, q int, h how) {
+	copy(t.val[p*t.keep:(p+1)*t.keep], s.val[q*t.keep:])
+	for i := range t.keep {
+		t.from[p*t.keep+i] = origin{how: h, a: uint8(i)}
+	}
+	if f.limits != nil {
+		w := t.keep * f.limits.words
+		copy(t.set[p*w:p*w+w], s.set[q*w:])
 	}
 }
 
@@ -168,7 +189,7 @@ func (f *filling) pair(t *table, p int, s *table, a, b int, o origin) {
 			if w == 0 || v+w <= *least {
 				break
 			}
-			f.ops++
+			f.ops += 2
 			if f.together(s, a*t.keep+i, t, b*t.keep+j) {
 				o.a, o.b = uint8(i), uint8(j)
 				f.insert(t, p, v+w, o)

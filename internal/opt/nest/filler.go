@@ -7,6 +7,22 @@ type filler struct {
 	m     *model
 	steps *steps
 	fixed []*axes // by sheet, where the points are the same for every filling
+	strip *model  // the model with few stages; nil for its own
+}
+
+// stripStages is a strip, what lies in it, and its trimming. Fillings of so few
+// stages keep more of what a panel may hold in sight, and so find now and then
+// what the free ones miss.
+const stripStages = 3
+
+// inStrips fills with few stages from now on, or again with those of the model.
+func (f *filler) inStrips(yes bool) {
+	f.strip = nil
+	if yes && (f.m.stages == 0 || f.m.stages > stripStages) {
+		m := *f.m
+		m.stages = stripStages
+		f.strip = &m
+	}
 }
 
 type axes struct {
@@ -53,7 +69,11 @@ func (m *model) axes(b sheet, use func(k int) bool) axes {
 // what it is worth.
 func (f *filler) fill(s int, worth []int64, left []int) (pattern, int64) {
 	a := f.axesOf(s, func(k int) bool { return left[k] > 0 && worth[k] > 0 })
-	fl := newFilling(f.m, a.x, a.y, worth, f.most(s, left))
+	m := f.m
+	if f.strip != nil {
+		m = f.strip
+	}
+	fl := newFilling(m, a.x, a.y, worth, f.most(s, left))
 	slab, v := fl.whole()
 	f.steps.spend(fl.ops + len(fl.places))
 	return f.m.patternOf(s, slab), v

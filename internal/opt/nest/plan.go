@@ -30,11 +30,15 @@ func (s *search) result(p Problem) Result {
 	return r
 }
 
-// settle gathers the waste once the money is settled.
+// settle looks for a larger offcut once the money is settled: in other plans, and
+// by gathering the waste.
 func (s *search) settle() {
 	if s.whole || s.m.total == 0 {
 		return
 	}
+	extra := *s.steps
+	extra.most = min(extra.most, extra.ops/opsPerStep+extra.most/20)
+	s.plans(&extra, func() bool { return extra.over() })
 	for range 3 {
 		before := s.spare
 		if s.gather(); s.spare == before {
@@ -43,20 +47,15 @@ func (s *search) settle() {
 	}
 }
 
-// bounds splits the bound of cost into parts that lack and money.
+// bounds splits the bound of cost into parts that lack and money; a part that
+// lacks costs more than all money that can be spent.
 func (s *search) bounds(r *Result, lack int) {
 	r.Fewest = int(s.lower / s.m.lack)
-	if rest := s.lower % s.m.lack; rest > s.dearest() {
-		r.Fewest++
-	}
 	if r.Fewest >= lack {
 		r.Fewest = lack
 		r.Lower = max(0, s.lower-int64(lack)*s.m.lack)
 	}
 }
-
-// dearest is what all sheets that may be used cost.
-func (s *search) dearest() int64 { return s.m.lack - 1 }
 
 // board makes the panels and hands out the parts of each kind in order.
 func (s *search) board(q pattern, next []int, p Problem) Board {

@@ -1,6 +1,9 @@
 package nest
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // axis is the places where cuts of one direction are tried: sums of sizes of
 // parts (normal patterns: Herz, IBM J. Res. Dev. 16, 1972), and the end of the
@@ -29,8 +32,8 @@ func newAxis(sizes []int64, end int64, most int) *axis {
 // maxDense is the longest axis whose every place is looked at.
 const maxDense = 2048
 
-// sums lists the sums of sizes up to end in order, or, where they are too many,
-// those of the fewest terms.
+// sums lists the sums of sizes up to end in order, or the most useful of them
+// where they are too many.
 func sums(sizes []int64, end int64, most int) (at []int64, full bool) {
 	if end <= maxDense {
 		if at = denseSums(sizes, end); len(at) <= most {
@@ -60,9 +63,40 @@ func denseSums(sizes []int64, end int64) (at []int64) {
 	return at
 }
 
-// fewSums takes single sizes, then their multiples, then sums of two, three and
-// so on, as far as there is room.
+// manySums bounds the sums that are compared where an axis has too many.
+const manySums = 4096
+
+// fewSums keeps the sizes themselves and, of their sums, those that leave least
+// of the axis unused together with another sum.
 func fewSums(sizes []int64, end int64, most int) (at []int64, full bool) {
+	all, full := wideSums(sizes, end, manySums)
+	slices.Sort(all)
+	if len(all) <= most {
+		return all, full
+	}
+	unused := map[int64]int64{}
+	r := len(all) - 1
+	for _, s := range all {
+		for r >= 0 && all[r] > end-s {
+			r--
+		}
+		unused[s] = end - s
+		if r >= 0 {
+			unused[s] -= all[r]
+		}
+	}
+	for _, s := range sizes {
+		unused[s] = -1
+	}
+	slices.SortStableFunc(all, func(a, b int64) int { return cmp.Compare(unused[a], unused[b]) })
+	at = all[:most]
+	slices.Sort(at)
+	return at, false
+}
+
+// wideSums lists sizes, then sums of two, three and so on, as far as there is
+// room.
+func wideSums(sizes []int64, end int64, most int) (at []int64, full bool) {
 	have := map[int64]bool{}
 	add := func(v int64) bool {
 		if v > end || have[v] {
@@ -79,17 +113,11 @@ func fewSums(sizes []int64, end int64, most int) (at []int64, full bool) {
 	for _, s := range sizes {
 		full = add(s) && full
 	}
-	for _, s := range sizes {
-		for v := 2 * s; v <= end && full; v += s {
-			full = add(v)
-		}
-	}
 	for from := 0; full && from < len(at); from++ {
 		for _, s := range sizes {
 			full = full && add(at[from]+s)
 		}
 	}
-	slices.Sort(at)
 	return at, full
 }
 

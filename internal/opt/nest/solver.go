@@ -125,22 +125,30 @@ func (m *model) largest(plan []pattern) (int64, bool) {
 // sooner large parts are cut.
 var powers = [...]float64{1.3, 1.1, 1.6, 1}
 
-// rounds is how many plans are made with each power before the linear program.
+// rounds is how many plans are made with each power.
 const rounds = 12
 
-// fillings makes plans by worths that follow the waste.
+// fillings makes plans for a part of the budget.
 func (s *search) fillings() {
-	for _, power := range powers {
+	first := *s.steps
+	first.most /= 4
+	s.plans(&first, func() bool { return s.done() || first.over() })
+}
+
+// plans makes plans by worths that follow the waste, and keeps what is better.
+func (s *search) plans(st *steps, enough func() bool) {
+	f := *s.f
+	f.steps = st
+	defer func() { s.steps.ops = st.ops }()
+	for i, power := range powers {
 		w := newWorths(s.m, power)
+		f.inStrips(i%2 == 1)
 		for range rounds {
-			plan := s.f.greedy(w.whole(), slices.Clone(s.m.need), s.m.stock())
-			if s.take(plan); s.done() {
+			plan := f.greedy(w.whole(), slices.Clone(s.m.need), s.m.stock())
+			if s.take(plan); enough() {
 				return
 			}
 			w.learn(plan, power, 0.5)
-		}
-		if s.steps.ops > s.steps.most*opsPerStep/5 {
-			return
 		}
 	}
 }
@@ -152,9 +160,11 @@ const fewDives = 12
 func (s *search) dives() {
 	s.d.relax(slices.Clone(s.m.need), s.m.stock(), 100)
 	for sway := uint64(0); sway < fewDives && !s.done(); sway++ {
+		s.f.inStrips(sway%3 == 2)
 		if plan, ok := s.d.dive(4, s.cost, sway); ok {
 			s.take(plan)
 			sway = 0
 		}
 	}
+	s.f.inStrips(false)
 }

@@ -9,11 +9,23 @@ func (f *filler) greedy(worth []int64, need, stock []int) (plan []pattern) {
 		if v == 0 {
 			break
 		}
-		p.takeOff(need)
-		stock[p.sheet]--
-		plan = append(plan, p)
+		for range f.m.repeats(p, need, stock) {
+			p.takeOff(need)
+			stock[p.sheet]--
+			plan = append(plan, p)
+		}
 	}
 	return append(plan, f.m.leaveOut(need)...)
+}
+
+// repeats is how often a filling can be used: where many parts are alike, many
+// sheets are.
+func (m *model) repeats(p pattern, need, stock []int) int {
+	n := stock[p.sheet]
+	for _, t := range p.takes {
+		n = min(n, need[t.kind]/t.n)
+	}
+	return n
 }
 
 func sum(n []int) (s int) {
