@@ -6,7 +6,6 @@ import (
 	"net/http"
 	"net/url"
 
-	"dryfit/internal/draw"
 	"dryfit/internal/plan"
 	"dryfit/internal/report"
 	"dryfit/internal/sheet"
@@ -213,103 +212,4 @@ func (v *view) pieces(f plan.Face) []pieceLine {
 		out = append(out, p)
 	}
 	return out
-}
-
-// choices are the best few layouts as the search found them, whether one is held or not.
-func (v *view) choices(l *laidOut) error {
-	free, err := v.free(l.Face, l.Field)
-	if err != nil {
-		return err
-	}
-	_, z, ok := free.laid(l.Face, l.Field)
-	if !ok {
-		return nil
-	}
-	for i, c := range z.Layouts {
-		reason := c.Why.Say(v.Plan.Style)
-		if i > 0 {
-			reason = c.WhyNot.Say(v.Plan.Style)
-		}
-		name := "best found"
-		if i > 0 {
-			name = fmt.Sprintf("other %d", i)
-		}
-		picture := fmt.Sprintf("%s/thumb.svg?%s", v.Address(), url.Values{"face": {l.Face}, "field": {l.Field}, "k": {fmt.Sprint(i)}, "at": {fmt.Sprint(v.Head)}}.Encode())
-		l.Choices = append(l.Choices, choice{i, name, capital(reason), picture, i == 0 && !l.Held})
-	}
-	if face, ok := v.Plan.Room.Face(l.Face); ok {
-		l.Compare = report.Layouts(free.Plan, face, z)
-	}
-	return nil
-}
-
-// asks are the questions about the face and its tile.
-func (v *view) asks(l *laidOut) {
-	l.Tiles = v.collection(tileKind)
-	l.Tiles.Open = l.Tiles.Open || len(l.Goods) == 0
-	if l.Face == "" {
-		return
-	}
-	lay := func(label, key string) field { return v.field(label, "lay", l.Face, key) }
-	l.Asks = append(l.Asks, lay("Look for", "look for").oneOf("even cuts", "fewest tiles", "fewest cuts", "lines up", "holes safe"))
-	for _, d := range v.Plan.Document.Lay {
-		if d.Face != l.Face {
-			continue
-		}
-		for _, z := range d.Fields {
-			of := func(label, key string) field {
-				return v.field(label+" of "+z.Name, "lay", l.Face, "fields", z.Name, key)
-			}
-			l.Asks = append(l.Asks, of("Tile", "tile").oneOf(l.Goods...), of("Bond", "bond").like("stack, running 1/2, running 1/3, diagonal, herringbone 45"),
-				of("Joint", "joint").like(v.sample("1/8", "3")).tape(), of("Upright", "upright").oneOf("yes", "no"))
-		}
-	}
-}
-
-// tileKind asks for a tile as its label says it.
-var tileKind = kind{"tiles", "Tiles, as their labels say", "tile", "wall tile", []ask{
-	{key: "size", label: "Size: length x width x thickness", inches: "24 x 12 x 3/8", metric: "600 x 300 x 9"},
-	{key: "kind", label: "Made of", choices: []string{"ceramic", "porcelain", "stone", "glass", "mosaic"}},
-	{key: "joint", label: "Joint", inches: "1/8", metric: "3", tape: true},
-	{key: "per box", label: "Tiles in a box", inches: "8", metric: "8"},
-	{key: "turns", label: "May be turned", choices: []string{"any", "half", "none"}},
-	{key: "breakage", label: "More for breakage", inches: "2", metric: "2"},
-	{key: "spares", label: "Spares to keep", inches: "2", metric: "2"},
-}}
-
-// thumb draws one of the layouts, small.
-func (s *Server) thumb(w http.ResponseWriter, r *http.Request) error {
-	v, err := s.view(r)
-	if err != nil {
-		return err
-	}
-	page, err := v.thumbnail(r.FormValue("face"), r.FormValue("field"), r.FormValue("k"))
-	if err != nil {
-		return err
-	}
-	w.Header().Set("Cache-Control", "private, max-age=3600")
-	return sendDrawing(w, r, page)
-}
-
-func (v *view) thumbnail(face, field, k string) (draw.Page, error) {
-	none := fault{http.StatusNotFound, "There is no such layout."}
-	free, err := v.free(face, field)
-	if err != nil {
-		return draw.Page{}, err
-	}
-	_, z, ok := free.laid(face, field)
-	var n int
-	if _, err := fmt.Sscan(k, &n); err != nil || !ok || n < 0 || n >= len(z.Layouts) {
-		return draw.Page{}, none
-	}
-	if n > 0 {
-		if free, err = free.with(v.hold(face, z, z.Layouts[n])); err != nil {
-			return draw.Page{}, err
-		}
-	}
-	page, ok := sheet.LayoutOnScreen(free.Plan, face)
-	if !ok {
-		return draw.Page{}, none
-	}
-	return page, nil
 }
