@@ -26,6 +26,7 @@ func TestPhotosInABrowser(t *testing.T) {
 	b := browse(s, 360, 760, false)
 	b.open("/room/1/photos")
 	files := []string{photoFile(t, "wall.jpg", withSegment(jpegOf(t, chart(640, 480)), 0xe1, camera(binary.LittleEndian, 6))), photoFile(t, "drawing.jpg", []byte("<svg/>"))}
+	b.do(chromedp.Click(chromedp.CSS(`section.shots .send summary`)))
 	b.do(chromedp.SetUploadFiles(chromedp.CSS(`section.shots input[type="file"]`), files))
 	b.do(chromedp.Click(chromedp.CSS(`section.shots .send button`)))
 	b.until(`document.querySelector("section.shots .said.stop").textContent.includes("drawing.jpg: it is no JPEG or PNG picture")`)
