@@ -4,8 +4,8 @@ import "slices"
 
 // A dive is brought to its end exactly where few pieces are left.
 const (
-	bottomPieces = 45
-	bottomSteps  = 6000
+	bottomPieces = 40
+	bottomSteps  = 4000
 )
 
 // bottom searches what is left at a spot in full; it tells whether nothing more

@@ -51,13 +51,16 @@ type brancher struct {
 // stop is the cost, in the program's units, that no plan of the target reaches.
 func (b *brancher) stop() float64 { return float64(b.target)/b.a.unit + 10*near }
 
+// nodeWork is what a node takes for each pattern.
+const nodeWork = 50
+
 // node solves a program whose basis may have negative values, and what is below.
 func (b *brancher) node(l *program) {
 	if b.steps.over() {
 		b.sure = false
 		return
 	}
-	b.steps.spend(len(l.inv) + len(b.a.pats))
+	b.steps.spend(len(l.inv) + nodeWork*len(b.a.pats))
 	end := b.a.dual(l, b.stop())
 	if end == optimal && l.value() <= b.stop() {
 		b.split(l)

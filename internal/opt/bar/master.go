@@ -55,6 +55,7 @@ func (a *master) add(p pattern) int {
 	if _, ok := a.known[key]; ok {
 		return -1
 	}
+	a.steps.spend(addWork)
 	var rows []int32
 	var vals []float64
 	for i, t := range p.takes {

@@ -27,6 +27,12 @@ func (s *search) pool(target int64) (list []pattern, all bool) {
 // maxPool keeps the list small enough to branch on.
 const maxPool = 60000
 
+// What it takes to look at an item, and to keep a pattern.
+const (
+	lookWork = 100
+	addWork  = 1500
+)
+
 type lister struct {
 	*search
 	room  int64
@@ -93,7 +99,7 @@ func (l *lister) later(run int) int64 {
 
 // into takes items from place i on into a run that has so much room left.
 func (l *lister) into(run, i int, value, size int64) {
-	if l.steps.spend(16); l.over || l.steps.over() {
+	if l.steps.spend(lookWork); l.over || l.steps.over() {
 		l.over = true
 		return
 	}
@@ -129,6 +135,7 @@ func (l *lister) next(run int, value int64) {
 	if len(l.takes) == 0 || l.hasRoom() {
 		return
 	}
+	l.steps.spend(addWork)
 	p := newPattern(l.stick, append([]take(nil), l.takes...))
 	if key := p.key(); !l.seen[key] {
 		l.seen[key] = true
