@@ -57,11 +57,8 @@ func newWork(in Input) *work {
 
 // read finds the cuts and the factory sides of the piece as it lies in the tile.
 func (w *work) read() {
-	w.lines, w.has = nil, [7]bool{}
-	for _, r := range w.Laid.Shape {
-		w.lines = append(w.lines, cutLines(r, w.hex)...)
-	}
-	w.shape, w.lines = w.worth(w.Laid.Shape, w.lines)
+	w.has = [7]bool{}
+	w.shape, w.lines = w.worth(w.Laid.Shape, w.cutsOf(w.Laid.Shape))
 	for _, r := range w.shape {
 		for _, v := range r {
 			if v.Edge < 0 {
@@ -69,6 +66,15 @@ func (w *work) read() {
 			}
 		}
 	}
+}
+
+// cutsOf returns the cuts of all rings of a shape.
+func (w *work) cutsOf(shape geom.Region) []line {
+	var out []line
+	for _, r := range shape {
+		out = append(out, cutLines(r, w.hex)...)
+	}
+	return out
 }
 
 // factory names the sides of a tile as it lies, by -label.

@@ -126,7 +126,13 @@ func TestTrifles(t *testing.T) {
 		{"0,0 250,0 250,199.7 100,200 0,200", "1", "straight; e2: left 250"},                          // a wedge at the top beside a true cut
 		{"0,0 250,0 250,199.4 100,200 0,200", "1", "odd; e2: left 250; e3: bottom 199 along 100-250"}, // a wedge worth a cut
 		{"299.6x199.7", "1", "whole"},
-		{"0,0 300,0 300,120 180,120 180,199.8 0,199.8", "1", "L; e5: bottom 199; e4: left 180 along 120-199; e3: bottom 120 along 180-300; neck 120"},
+		{"0,0 300,0 300,120 180,120 180,199.8 0,199.8", "1", "L; e4: left 180 along 120-200; e3: bottom 120 along 180-300; neck 120"}, // beside a true notch too
+		{"0,0 300,0 300,200 0.495,200 0.495,96 0,96", "1", "whole"},                                                                   // a shallow notch at a corner
+		{"0,0 300,0 300,200 0.495,200 0.495,96 0,96", "0.4", "L; e5: bottom 96 along 0-1; e4: right 299 along 96-200; neck 96"},
+		{"0,0 300,0 300,200 0.5,200 0.5,96 0,96", "1", "L; e5: bottom 96 along 0-1; e4: right 299 along 96-200; neck 96"},
+		{"0,0 300,0 300,200 200,200 200,199.6 100,199.6 100,200 0,200", "1", "whole"},    // one in the middle of a side
+		{"0,0 300,0 300,150 100,150 100,149.6 0,149.6", "1", "straight; e3: bottom 150"}, // a step in a wall that juts out by less than is forgiven
+		{"0,0 300,0 300,150 100,150 100,149.4 0,149.4", "1", "L; e3: bottom 150; e5: bottom 149 along 0-100; e4: right 200 along 149-150; neck 149.4"},
 		{"199.8x400", "1", "whole"}, // of hexagons too: the second course's first piece
 		{"199.8x400", "0.1", "straight; e2: left 199"},
 		{"499.8x500", "1", "whole"}, // and of the small square beside a large one

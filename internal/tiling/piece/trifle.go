@@ -6,14 +6,15 @@ import (
 )
 
 // A trifle is a cut that would take less than lay.LeastWidth off a tile, where the edge's joint forgives that much: nobody cuts it, the
-// joint is so much narrower there. Pieces with inward corners have none: what stands in the way there is no wall that leans a little.
+// joint is so much narrower there. A piece with inward corners is not made by cuts right across: its trifles are hollows.
 
 // worth returns the piece without its trifles: the outline that is really cut, and its cuts.
 func (w *work) worth(shape geom.Region, lines []line) (geom.Region, []line) {
-	if len(shape) > 1 {
-		return shape, lines
+	if !convex(shape) {
+		shape = w.filled(shape)
+		lines = w.cutsOf(shape)
 	}
-	if _, bays := turns(shape[0]); bays > 0 {
+	if !convex(shape) {
 		return shape, lines
 	}
 	for i := 0; i < len(lines); i++ {
@@ -23,6 +24,12 @@ func (w *work) worth(shape geom.Region, lines []line) (geom.Region, []line) {
 		}
 	}
 	return shape, lines
+}
+
+// convex reports whether a piece has no inward corner and no opening.
+func convex(shape geom.Region) bool {
+	_, bays := turns(shape[0])
+	return len(shape) == 1 && bays == 0
 }
 
 func without(lines []line, i int) []line {
