@@ -1,13 +1,10 @@
 package cli_test
 
 import (
-	"bufio"
 	"context"
 	"fmt"
 	"net/http"
 	"net/url"
-	"os"
-	"os/exec"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -15,36 +12,6 @@ import (
 
 	"dryfit/internal/store"
 )
-
-// program is a server that runs as a process of its own: the test binary under the program's name.
-type program struct {
-	cmd     *exec.Cmd
-	address string
-}
-
-func serveAlone(t *testing.T, data string) program {
-	t.Helper()
-	self, err := os.Executable()
-	if err != nil {
-		t.Fatal(err)
-	}
-	cmd := &exec.Cmd{Path: self, Args: []string{"dryfit", "serve", "--data", data, "--listen", "127.0.0.1:0"}, Stderr: os.Stderr}
-	out, err := cmd.StdoutPipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := cmd.Start(); err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { cmd.Process.Kill(); cmd.Wait() })
-	for lines := bufio.NewScanner(out); lines.Scan(); {
-		if address, ok := strings.CutPrefix(lines.Text(), "Rooms: "); ok {
-			return program{cmd, address}
-		}
-	}
-	t.Fatal("the server ended before it said where it listens")
-	return program{}
-}
 
 // phones send edits, each of its own thing and one after the other, until the server is gone.
 const phones = 3
