@@ -7,7 +7,7 @@ import "dryfit/internal/unit"
 var Site = []Rule{
 	FlatSmall10, FlatSmall12, FlatLarge10, FlatLarge24, LargeTile,
 	DeflectCeramic, DeflectStone, StoneSubfloor,
-	SoftJointLeast, SillFall, BuriedClear, CableDepth, FrameJoint, BedUsual, BedLeast, TapeAccuracy, PlumbUsual,
+	SoftJointLeast, SillFall, BuriedClear, CableDepth, FrameJoint, BedUsual, BedLeast, BedThinMost, TapeAccuracy, PlumbUsual,
 }
 
 // Flatness of what tile is set on. Quoted in tile-magazine.com/articles/89406 and fcimag.com/articles/91628.
@@ -50,6 +50,8 @@ var (
 		Known: Practice, Where: "where the build-up names no bed"}
 	BedLeast = Rule{ID: "bed-least", What: "least mortar over the high spots", Limit: unit.Inch / 8,
 		Known: Practice, Where: "tile faces that are planes"}
+	BedThinMost = Rule{ID: "bed-thin-most", What: "most mortar of a thin bed", Limit: unit.Inch / 4,
+		Source: "a building estimating textbook: thin-set is 1/16 to 1/4 in", Known: Quoted, Where: "tile set in a thin bed"}
 	TapeAccuracy = Rule{ID: "tape-accuracy", What: "one standard deviation of one tape reading", Limit: unit.Inch / 32,
 		Known: Practice, Where: "tapes read to 1/16 in or 1 mm; the rounding alone is 0.018 in"}
 	PlumbUsual = Rule{ID: "plumb-usual", What: "how far out of plumb a wall without a reading may be over its height", Limit: unit.Inch,

@@ -8,14 +8,15 @@ import (
 	"dryfit/internal/unit"
 )
 
-// bedOver settles the bed over a wall whose surface is not straight. A face that follows the wall has one bed all over. A
+// bedOver settles the bed over a wall whose surface is no plane. A face that follows the wall has one bed all over. A
 // plane face stands the least bed off the highest spot, so that the bed is greatest in the hollows, and at the edges it is
-// the belly plus the least bed: neighbors meet the tile there.
+// the belly plus the least bed, at the low corners of a twisted wall plus half of the twist: neighbors meet the tile there.
 func (s *solver) bedOver(w *wall) {
-	if !w.build.set || len(w.doc.Profile) == 0 {
+	w.twist = s.twist(*w)
+	if !w.build.set {
 		return
 	}
-	if !w.doc.Face.Known {
+	if len(w.doc.Profile) > 0 && !w.doc.Face.Known {
 		s.assume(w.doc.At, rule.Practice.String(), "the tile face of {0} is a plane over the high spots", diag.T(w.name))
 	}
 	if !w.plane() {
@@ -26,16 +27,20 @@ func (s *solver) bedOver(w *wall) {
 		least = rule.BedLeast.Limit
 		s.assume(w.doc.At, rule.BedLeast.Cite(), "a bed of {0} at least over the high spots of {1}", diag.X(least), diag.T(w.name))
 	}
-	high, low := span(w.doc.Profile)
-	w.build.least, w.build.bed, w.build.most = least, high+least, high-low+least
+	high, low := s.span(*w)
+	w.build.least, w.build.bed, w.build.most = least, high+w.twist.MulDiv(1, 4)+least, high-low+least
 }
 
-// plane reports whether the tile face is a plane over a surface that is not straight.
+// plane reports whether the tile face is a plane over a surface that is none. Over a bellied wall that goes without saying; a wall that is
+// only twisted keeps the bed that is written for it unless a plane is asked for.
 func (w wall) plane() bool {
-	return w.build.set && len(w.doc.Profile) > 0 && w.doc.Face.Or(document.Plane) == document.Plane
+	asked := w.doc.Face.Known && w.doc.Face.V == document.Plane
+	bellied := len(w.doc.Profile) > 0 && !w.doc.Face.Known
+	return w.build.set && (bellied || asked && (len(w.doc.Profile) > 0 || w.twist > 0))
 }
 
-// finishOver is how far the tile face of a wall stands off its board at x: over a belly of a plane face less than at the edges.
+// finishOver is how far the tile face of a wall stands off its board at x: over a belly of a plane face less than at the edges. Of a twisted
+// wall it is that at mid-height, where the twist is nothing.
 func (s *solver) finishOver(w wall, f Face, x unit.Length) unit.Length {
 	if !w.plane() {
 		return w.build.finish()
@@ -45,15 +50,7 @@ func (s *solver) finishOver(w wall, f Face, x unit.Length) unit.Length {
 	for _, p := range w.doc.Profile {
 		line = append(line, geom.Point{X: min(max(0, p.X+from), f.shape.width), Y: p.Value})
 	}
-	return w.build.finish() - heightAt(append(line, geom.Point{X: f.shape.width}), x)
-}
-
-// span returns the highest and the lowest of the stations, the straight line from corner to corner counting as one of them.
-func span(list []document.Station) (high, low unit.Length) {
-	for _, p := range list {
-		high, low = max(high, p.Value), min(low, p.Value)
-	}
-	return high, low
+	return w.build.finish() - w.twist.MulDiv(1, 4) - heightAt(append(line, geom.Point{X: f.shape.width}), x)
 }
 
 // shims says what each stud needs to come into the line from corner to corner: + a shim, - planing.

@@ -41,8 +41,8 @@ func (s *solver) buildUps() {
 		if len(w.doc.BuildUp) == 0 {
 			s.assume(w.doc.At, rule.Practice.String(), "no build-up is written for {0}: what the tape reached is what is tiled", diag.T(w.name))
 		}
-		s.bedOver(w)
 		s.upright(w)
+		s.bedOver(w)
 	}
 	at := s.doc.Floor.At
 	s.floor = s.buildUp(floorName, at, s.doc.Floor.BuildUp)

@@ -18,6 +18,7 @@ func (s *solver) flatness() {
 		case f.Kind == WallFace:
 			w := s.walls[s.wallIndex(f.Name)]
 			s.flat(f, w.build.longest, w.doc.Straightedge)
+			s.twisted(f, w)
 		}
 	}
 }

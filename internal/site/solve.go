@@ -34,6 +34,7 @@ type wall struct {
 	left, right int
 	leanLeft    unit.Length // the top leans into the room by this much over the height
 	leanRight   unit.Length
+	twist       unit.Length // by how much the two differ
 	build       build
 }
 
