@@ -76,7 +76,14 @@ func Holes(p plan.Plan, f site.Face, t tiling.Face) Table {
 		add(HoleMark(i), h.Name, h.Center, "Ø"+drilled(p, t, h), list(piercedBy(t, h.Name)))
 	}
 	for _, o := range f.Openings {
-		add("", o.Name+" ("+o.Kind+"), lower left corner", o.Rect.Min, p.Style.Bare(o.Rect.W())+" × "+p.Style.Bare(o.Rect.H()), "")
+		rect := func(what string, r geom.Rect) {
+			add("", o.Name+what+", lower left corner", r.Min, p.Style.Bare(r.W())+" × "+p.Style.Bare(r.H()), "")
+		}
+		tile := TileOpening(f, o)
+		rect(" ("+o.Kind+")", tile)
+		if tile != o.Rect {
+			rect(", board's edge", o.Rect)
+		}
 	}
 	return out
 }

@@ -87,8 +87,9 @@ func (d *facade) heightRun() parts.Running {
 		if o.Kind == "box" { // too many; the table of holes has them
 			continue
 		}
-		mark(o.Rect.Min.Y, o.Name+", bottom")
-		mark(o.Rect.Max.Y, o.Name+", top")
+		tile := d.opening(o)
+		mark(tile.Min.Y, o.Name+", bottom")
+		mark(tile.Max.Y, o.Name+", top")
 	}
 	for _, z := range d.face.Fields {
 		mark(z.Region.Bounds().Max.Y, "top of "+z.Name)

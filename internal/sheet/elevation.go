@@ -124,38 +124,18 @@ func (d *facade) items() []draw.Item {
 	return append(out, d.marks()...)
 }
 
+// boardOutline draws the board without its openings: they are drawn where the tile ends.
 func (d *facade) boardOutline() draw.Item {
-	return draw.Path{ID: "board " + d.face.Name, Class: "board", Title: d.face.Name, Rings: d.rings(d.site.Board), Closed: true, Pen: draw.Line(draw.Heavy)}
+	return draw.Path{ID: "board " + d.face.Name, Class: "board", Title: d.face.Name, Rings: d.rings(outer(d.site.Board)), Closed: true, Pen: draw.Line(draw.Heavy)}
 }
 
-// crossed draws an opening: its outline and both diagonals.
-func crossed(b draw.Box) []draw.Item {
-	pen := draw.Line(draw.Fine)
-	frame := draw.Rect(b, draw.Line(draw.Normal), draw.Fill{On: true, Color: draw.White})
-	frame.Class = "opening"
-	return []draw.Item{frame, draw.Stroke(pen, b.Lo, b.Hi), draw.Stroke(pen, draw.At(b.Lo.X, b.Hi.Y), draw.At(b.Hi.X, b.Lo.Y))}
-}
-
-func (d *facade) openings() []draw.Item {
-	var out []draw.Item
-	for _, o := range d.site.Openings {
-		out = append(out, crossed(d.box(o.Rect))...)
-	}
-	return out
-}
-
-func (d *facade) openingNames() []draw.Item {
-	var out []draw.Item
-	for _, o := range d.site.Openings {
-		b := d.box(o.Rect)
-		l, ok := parts.Label{Body: o.Name, Class: "opening"}.In(b.Inset(gap / 2))
-		if ok {
-			items, _ := d.label(l, l.At)
-			out = append(out, items...)
-			continue
+// outer are the rings round a region, without those round what is cut out of it.
+func outer(g geom.Region) geom.Region {
+	var out geom.Region
+	for _, r := range g {
+		if r.Area2() > 0 {
+			out = append(out, r)
 		}
-		note, _ := d.leader(l.At, []string{o.Name}, d.overTile)
-		out = append(out, note...)
 	}
 	return out
 }
@@ -199,6 +179,7 @@ var (
 	centerPen = draw.Line(draw.Narrow).As(draw.Chain)
 	floorPen  = draw.Line(draw.Normal).As(draw.Dashed)
 	buriedPen = draw.Pen{Width: draw.Wide, Color: draw.Vermilion, Dash: draw.Dotted}
+	hiddenPen = draw.Line(draw.Narrow).As(draw.Dashed)
 	ledgerPen = draw.Line(draw.Normal).As(draw.ChainTwo)
 )
 

@@ -21,7 +21,7 @@ func (w *wall) drill(hole string, given unit.Length) unit.Length {
 
 // faceNotes says in words what belongs to a face: how to read it, how to start, its tile, edges, holes, layouts.
 func (w *wall) faceNotes(f *flow, d *facade) {
-	f.key(w.legend())
+	f.key(w.legend(d))
 	f.notes("", w.howToRead(d)...)
 	f.notes("Stops work here", w.found(diag.Stop)...)
 	f.notes("To look at here", w.found(diag.Look)...)
@@ -61,7 +61,7 @@ func (w *wall) howToRead(d *facade) []string {
 func (w *wall) onLedger(d *facade) string {
 	on := "stand the course above on it"
 	if j := d.main().Joint; j > 0 {
-		on += " with spacers of " + w.p.Style.Format(j)
+		on += " with spacers of " + w.p.Style.Fine().Format(j)
 	}
 	return "Fix the top edge of the ledger there, " + on + ", and set upward; what is under it comes last."
 }
@@ -70,7 +70,7 @@ func (w *wall) onLedger(d *facade) string {
 func (w *wall) fieldNotes(z tiling.Field) []string {
 	s, c := w.p.Style, z.Chosen()
 	out := []string{fmt.Sprintf("%s %s, %s, joint %s: %d set whole, %d cut; by themselves the cuts take %s, no way needs fewer than %d.",
-		z.Tile, sizes(s, z), z.Bond, s.Format(z.Joint), c.Whole, c.CutCount, report.Count(c.Tiles, "tile", "tiles"), c.TilesLeast)}
+		z.Tile, sizes(s, z), z.Bond, s.Fine().Format(z.Joint), c.Whole, c.CutCount, report.Count(c.Tiles, "tile", "tiles"), c.TilesLeast)}
 	if len(z.Layouts) == 0 {
 		return []string{"No layout was found for it; see the findings."}
 	}
@@ -87,7 +87,9 @@ func (w *wall) fieldNotes(z tiling.Field) []string {
 	return out
 }
 
+// sizes words the tile's real sizes, which are finer than a tape shows.
 func sizes(s unit.Style, z tiling.Field) string {
+	s = s.Fine()
 	var out []string
 	for _, x := range z.Sizes {
 		out = append(out, s.Bare(x.Length)+" × "+s.Bare(x.Width))
@@ -104,11 +106,11 @@ func (w *wall) remarks() []string {
 		thick unit.Length
 	}{{"Board", w.site.BoardThick}, {"Bed", w.site.BedThick}, {"Tile", w.site.TileThick}} {
 		if x.thick > 0 {
-			out = append(out, fmt.Sprintf("%s %s thick.", x.what, s.Format(x.thick)))
+			out = append(out, fmt.Sprintf("%s %s thick.", x.what, s.Fine().Format(x.thick)))
 		}
 	}
 	if w.site.BedMost > w.site.BedLeast {
-		out = append(out, fmt.Sprintf("Bed from %s to %s over the face.", s.Format(w.site.BedLeast), s.Format(w.site.BedMost)))
+		out = append(out, fmt.Sprintf("Bed from %s to %s over the face.", s.Fine().Format(w.site.BedLeast), s.Fine().Format(w.site.BedMost)))
 	}
 	out = []string{strings.Join(out, " ")}
 	out = append(out, flatness(s, w.site.Flat))
@@ -165,7 +167,7 @@ func (w *wall) frame() string {
 }
 
 // legend explains what the drawing shows, and nothing that it does not.
-func (w *wall) legend() []parts.Entry {
+func (w *wall) legend(d *facade) []parts.Entry {
 	out := []parts.Entry{
 		{Pen: draw.Line(draw.Narrow), Text: "whole: course-column"},
 		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Diagonal}, Text: "cut"},
@@ -180,6 +182,7 @@ func (w *wall) legend() []parts.Entry {
 	line(w.site.Kind == site.WallFace && w.p.Room.FinishedKnown, floorPen, "finished floor")
 	line(w.face.Ledger != nil, ledgerPen, "ledger, first course")
 	line(len(w.site.Lines) > 0, centerPen, "center line")
+	line(d.hasBoardEdges(), hiddenPen, "board's edge at an opening")
 	line(len(w.site.Buried) > 0, buriedPen, "in the wall (W)")
 	return out
 }
