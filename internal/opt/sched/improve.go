@@ -84,7 +84,7 @@ func (d *dice) disturb(list []int, more int) {
 	if n < 2 {
 		return
 	}
-	for range 2 + d.throw(2+min(more, n/4)) {
+	for range 3 + d.throw(5+min(more, n/4)) {
 		from := d.throw(n)
 		to := min(max(from+d.throw(n/2+3)-(n/4+1), 0), n-1)
 		j := list[from]

@@ -101,11 +101,13 @@ func readNumbers(lines *bufio.Scanner) []int {
 	return out
 }
 
-// BenchmarkThirtyJobs must reach every known optimum; it tells how many of them are proven.
-func BenchmarkThirtyJobs(b *testing.B) { benchmarkSet(b, "j30", DefaultSteps) }
+// The steps of each set are about 2 s and at most 5 s of one idle core for an instance that is not proven sooner.
+
+// BenchmarkThirtyJobs tells how many of the known optima are reached, and how many proven.
+func BenchmarkThirtyJobs(b *testing.B) { benchmarkSet(b, "j30", 60_000_000) }
 
 // BenchmarkSixtyJobs measures the way to the best known finishes.
-func BenchmarkSixtyJobs(b *testing.B) { benchmarkSet(b, "j60a", DefaultSteps) }
+func BenchmarkSixtyJobs(b *testing.B) { benchmarkSet(b, "j60a", 60_000_000) }
 
 func benchmarkSet(b *testing.B, set string, steps int) {
 	all := instances(b, set)
@@ -140,6 +142,8 @@ func (t *tally) add(b *testing.B, in *instance, steps int) {
 	}
 	if r.Finish <= in.known {
 		t.reached++
+	} else if in.bound == in.known {
+		b.Logf("%s: %d, the optimum is %d", in.name, r.Finish, in.known)
 	}
 	t.gap += over(r.Finish, in.known)
 	t.open += over(r.Finish, r.Bound)

@@ -24,7 +24,7 @@ type search struct {
 	prefer   []int // starts to try first where they still may be: those of the best schedule
 }
 
-func newSearch(e *engine, limit int) *search { return &search{engine: e, limit: limit, keep: 4000} }
+func newSearch(e *engine, limit int) *search { return &search{engine: e, limit: limit, keep: 1500} }
 
 // next goes on until all variables are set, nothing is left, or the steps are spent.
 func (s *search) next() verdict {

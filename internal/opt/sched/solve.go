@@ -98,19 +98,21 @@ func (s *solver) used() int { return s.spent + placement*s.climb.steps }
 // placement is about what one placement tried costs in bound changes.
 const placement = 4
 
-// rounds gives the three searches turns of growing length: around the best schedule, below it, and above the bound.
+// rounds gives the three searches turns of growing length: around the best schedule, below it, and above the bound; the
+// last gets less, for a better schedule is worth more than a better bound.
 func (s *solver) rounds() {
 	budget := s.steps
 	if len(s.m.p.Goals) > 0 {
 		budget /= 2
 	}
-	for turn := budget / 64; !s.done() && s.used() < budget; turn += turn / 2 {
-		s.improve(s.bound, min(turn, budget-s.used())/placement)
+	left := func(turn int) int { return max(0, min(turn, budget-s.used())) }
+	for turn := 1 + budget/64; !s.done() && s.used() < budget; turn += turn / 2 {
+		s.improve(s.bound, left(turn)/placement)
 		if !s.done() {
-			s.fromAbove(turn)
+			s.fromAbove(left(turn))
 		}
 		if !s.done() {
-			s.fromBelow(turn)
+			s.fromBelow(left(turn / 8))
 		}
 	}
 }
