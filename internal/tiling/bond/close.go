@@ -1,6 +1,8 @@
 package bond
 
 import (
+	"strconv"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/unit"
 )
@@ -44,14 +46,20 @@ func (s sides) ruler(joint unit.Length) func(k int) unit.Length {
 
 // misfit returns by how much the joint after a side differs from the joint asked for, where it differs most.
 func (s sides) misfit(joint unit.Length) unit.Length {
-	var worst unit.Length
-	at := s.ruler(joint)
+	_, d := s.worst(joint)
+	return d
+}
+
+// worst returns the side after which the joint differs most, and by how much.
+func (s sides) worst(joint unit.Length) (side, unit.Length) {
+	at, found := s.ruler(joint), s[0]
+	var most unit.Length
 	for _, x := range s {
-		if d := at(x.modules) - x.length - joint; d.Abs() > worst.Abs() {
-			worst = d
+		if d := at(x.modules) - x.length - joint; d.Abs() > most.Abs() {
+			found, most = x, d
 		}
 	}
-	return worst
+	return found, most
 }
 
 // closing returns the joint with which all sides fit, if there is one a setter would grout. From the longest side L (a modules) and the
@@ -91,13 +99,30 @@ func (s sides) close(spec Spec, joint unit.Length, found *diag.List) bool {
 	return false
 }
 
-// refuse says that the bond does not close, and with which joint it would.
+// refuse says that the bond does not close, by how much, and with which joint it would. With L the longest side (a modules) and S the one that
+// misses most (c modules), c·L is held against a·S and a-c joints, which is the same as one module for both.
 func (s sides) refuse(spec Spec, joint unit.Length, found *diag.List) {
-	values := []diag.Value{diag.T(spec.String()), diag.X(joint), diag.X(s.misfit(joint).Abs())}
-	mend := "no joint makes these sizes close: choose another bond or tile made for it"
+	l := s.most()
+	x, _ := s.worst(joint)
+	a, c := l.modules, x.modules
+	long, short := l.length*unit.Length(c), x.length*unit.Length(a)+joint*unit.Length(a-c)
+	values := []diag.Value{diag.T(spec.String()), diag.X(joint), diag.X((long - short).Abs()), diag.F(widestJoint), diag.X(l.length), diag.X(x.length)}
+	mend := "no joint up to {3} makes these sizes close: choose another bond or tile made for it"
 	if j, ok := s.closing(); ok {
-		mend = "a joint of {3} would make it close"
+		mend = "a joint of {6} would make it close"
 		values = append(values, diag.X(j))
 	}
-	found.Add(diag.Stop, "bond-does-not-close", diag.Place{}, "{0} does not close with these sizes at a joint of {1}: they miss by {2}", mend, values...)
+	sum := times(c, "{4}") + " against " + times(a, "{5}")
+	if a > c {
+		sum += " + " + times(a-c, "{1}")
+	}
+	found.Add(diag.Stop, "bond-does-not-close", diag.Place{}, "{0} does not close with these sizes at a joint of {1}: they miss by {2}: "+sum, mend, values...)
+}
+
+// times words a product, and one time a thing as the thing.
+func times(n int, what string) string {
+	if n == 1 {
+		return what
+	}
+	return strconv.Itoa(n) + " × " + what
 }
