@@ -17,10 +17,11 @@ func (m *model) capacities() {
 	}
 }
 
+// ticks tabulates which ticks work; none does that would end after the horizon.
 func (c Calendar) ticks(horizon int) []bool {
 	works := make([]bool, horizon+1)
 	for _, s := range c {
-		for t := s.From; t < min(s.To, horizon+1); t++ {
+		for t := s.From; t < min(s.To, horizon); t++ {
 			works[t] = true
 		}
 	}

@@ -21,7 +21,7 @@ func (m *model) touching(j int, day Span) (a, b int) {
 	return sh.firstEnder(first + 1), sh.prevStart(last)
 }
 
-// days gives for each day of a goal whether it counts.
+// daysOf gives for each day of a goal whether it counts.
 func (m *model) daysOf(g Goal, starts []int) []bool {
 	used := make([]bool, len(m.days))
 	for _, j := range g.Jobs {

@@ -21,6 +21,8 @@
 //     (Valls, Ballestin, Quintanilla, EJOR 165 (2005) 375-386), improved by iterated search over job lists
 //   - complete search with learned nogoods over bounds of starts (lazy clause generation: Ohrimenko, Stuckey, Codish,
 //     Constraints 14 (2009) 357-391; for this problem Schutt, Feydy, Stuckey, Wallace, Constraints 16 (2011) 250-282)
+//     from both sides: better than the best schedule, and at the bound; two jobs that can never run at once are given a
+//     switch of their own for which comes first
 //   - each further goal in turn, the earlier ones held
 //
 // The result never claims more than was proven: Bound is a proven least finish and Proof says by what.

@@ -30,7 +30,7 @@ func newClimb(b *board) *climb {
 	return &climb{board: b, ahead: b.m.ahead(), end: b.m.horizon + 1, dice: 1}
 }
 
-// take goes on from a schedule when it is better.
+// offer goes on from a schedule when it is better.
 func (c *climb) offer(starts []int) {
 	if f := c.m.finish(starts); f < c.end {
 		c.best, c.end, c.at, c.atEnd, c.idle = starts, f, starts, f, 0
