@@ -125,9 +125,9 @@ func KeptWords(c piece.Piece) string {
 	return "all"
 }
 
-// off says how far a center is from an edge; the center of a hole that only bites into the piece may lie beyond it.
+// off says how far a center is from an edge. The center of a hole that only bites into the piece may lie beyond it: nobody measures a minus.
 func off(s unit.Style, d unit.Length, edge string) string {
-	if d < 0 {
+	if d.Round(s.Mark) < 0 {
 		return s.Bare(-d) + " beyond " + keptEdge(edge)
 	}
 	return s.Bare(d) + " from " + keptEdge(edge)

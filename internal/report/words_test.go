@@ -49,6 +49,8 @@ func TestHoleWords(t *testing.T) {
 			"waste Ø2: center 3 from right, 1 from top; 4 from the cut at corner B; no bit of yours is wide enough"},
 		{piece.PieceHole{Name: "pipe", Drill: in, Bit: in, Bite: true, FromX: 0, EdgeX: "left", FromY: in, EdgeY: "top"},
 			"pipe Ø1: center 0 from left, 1 from top; crosses the edge, cut as a notch"},
+		{piece.PieceHole{Name: "pipe", Drill: in, Bite: true, FromX: -in / 8, EdgeX: "left", FromY: -in / 128, EdgeY: "top", CutY: -3 * in / 16, CutEdgeY: "cut: floor"},
+			"pipe Ø1: center 1/8 beyond left, 0 from top; 3/16 beyond the cut at floor; crosses the edge, cut as a notch"},
 	} {
 		if got := HoleWords(inches, c.hole); got != c.want {
 			t.Errorf("%q, want %q", got, c.want)

@@ -63,8 +63,9 @@ func (m *mover) best(name string) (Move, bool) {
 	if m.p.flip {
 		d = swap(d)
 	}
+	least := worth * m.p.s.mark
 	return Move{Opening: name, Across: d.X, Up: d.Y, JointsNow: now.joints, JointsMoved: then.joints,
-		Why: shiftWords(now, then)}, then.joints > now.joints || now.off-then.off >= worth*m.p.s.mark
+		Why: shiftWords(now, then, least)}, then.joints > now.joints || now.off-then.off >= least
 }
 
 // along tries moves by whole steps up to the limit, the shortest first, to the right or up before left or down.
@@ -133,7 +134,31 @@ func (f *fit) add(a axis, leg unit.Length) {
 	}
 }
 
-func shiftWords(now, then fit) judge.Reason {
-	return judge.Because("{0} of its sides fall on joints instead of {1}; a total of {2} is cut off the tiles beside it instead of {3}",
-		diag.N(then.joints), diag.N(now.joints), diag.L(then.off), diag.L(now.off))
+// shiftWords says what a move gains, and what it gives up for that; what is as good as before is not worth a word.
+func shiftWords(now, then fit, least unit.Length) judge.Reason {
+	var joints, off judge.Reason
+	if then.joints != now.joints {
+		joints = judge.Because(sidesOnJoints(then.joints)+" instead of {1}", diag.N(then.joints), orNone(now.joints))
+	}
+	if (now.off - then.off).Abs() >= least {
+		off = judge.Because("a total of {0} is cut off the tiles beside it instead of {1}", diag.L(then.off), diag.L(now.off))
+	}
+	return judge.Join("; ", joints, off)
+}
+
+func sidesOnJoints(n int) string {
+	switch n {
+	case 0:
+		return "none of its sides falls on a joint"
+	case 1:
+		return "{0} of its sides falls on a joint"
+	}
+	return "{0} of its sides fall on joints"
+}
+
+func orNone(n int) diag.Value {
+	if n == 0 {
+		return diag.T("none")
+	}
+	return diag.N(n)
 }

@@ -60,3 +60,20 @@ func TestShiftAgainstMovingTheOpening(t *testing.T) {
 		}
 	}
 }
+
+// A move is told by what it changes: joints, what is cut off, or both, and never by a tie.
+func TestShiftWords(t *testing.T) {
+	mm := unit.DefaultStyle(unit.Millimetres)
+	at := func(joints, off int) fit { return fit{unit.Length(off) * unit.Millimetre, joints} }
+	for want, c := range map[string][2]fit{
+		"1 of its sides falls on a joint instead of none":                                                                   {at(0, 354), at(1, 354)},
+		"2 of its sides fall on joints instead of 1":                                                                        {at(1, 354), at(2, 353)},
+		"a total of 120 mm is cut off the tiles beside it instead of 354 mm":                                                {at(2, 354), at(2, 120)},
+		"4 of its sides fall on joints instead of none; a total of 0 mm is cut off the tiles beside it instead of 354 mm":   {at(0, 354), at(4, 0)},
+		"none of its sides falls on a joint instead of 1; a total of 20 mm is cut off the tiles beside it instead of 40 mm": {at(1, 40), at(0, 20)},
+	} {
+		if got := shiftWords(c[0], c[1], 2*unit.Millimetre).Say(mm); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
