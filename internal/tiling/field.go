@@ -263,7 +263,7 @@ func real(g good) []Size {
 func (m *maker) layout(g *ground, c search.Candidate) Layout {
 	laid := m.at(g, c.Origin)
 	n := laid.count
-	return Layout{Origin: g.frame.Out(c.Origin), Measures: c.Measures, Why: c.Why, WhyNot: c.WhyNot,
+	return Layout{Origin: g.frame.Out(g.handy(c.Origin)), Measures: c.Measures, Why: c.Why, WhyNot: c.WhyNot,
 		Whole: n.whole, CutCount: n.cut, Tiles: n.tiles, TilesLeast: n.least, Pieces: laid.pieces}
 }
 

@@ -10,7 +10,7 @@ import (
 // ledger finds the line that the first course reaches to, planned at the lowest point of the floor: the first course
 // is cut to the floor from there on, so that no sliver is ever needed under it. Only straight courses have one.
 func ledger(face site.Face, edges []site.Edge, region geom.Region, b bond.Bond, origin geom.Point) *Ledger {
-	if face.Kind != site.WallFace || !b.Axis || b.Vertical {
+	if face.Kind != site.WallFace || !b.Axis || b.Vertical || b.Angle != 0 {
 		return nil
 	}
 	low, high, joint, ok := floorEdge(edges, region)

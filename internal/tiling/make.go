@@ -65,7 +65,7 @@ func (m *maker) layFace(face site.Face, l document.Lay, u *usage, before []Face)
 		out.Fields = append(out.Fields, f)
 		u.add(z.good, out.Mark, f)
 		m.worries(g, f.Chosen().Pieces)
-		if out.Ledger == nil && len(f.Layouts) > 0 {
+		if out.Ledger == nil && len(f.Layouts) > 0 && z.side == nil {
 			out.Ledger = ledger(face, c.edges, z.region, g.bond, f.Chosen().Origin)
 			m.wideAtFloor(g, out.Ledger)
 		}

@@ -79,7 +79,7 @@ type Size struct {
 
 // Layout is one way to lay a field.
 type Layout struct {
-	Origin     geom.Point      `json:"origin"` // in the face's frame: a corner of the pattern's tile 0,0
+	Origin     geom.Point      `json:"origin"` // in the face's frame: a tile's lower left corner where the pattern repeats, within the field where there is one
 	Measures   []judge.Measure `json:"measures"`
 	Why        judge.Reason    `json:"why"`
 	WhyNot     judge.Reason    `json:"whyNot"`

@@ -225,3 +225,16 @@ func TestHoleIsTheBitThatMakesIt(t *testing.T) {
 	}
 	t.Error("no hole")
 }
+
+// The joint crossing that a sheet names can be marked: it lies within the field.
+func TestOriginLiesWithinTheField(t *testing.T) {
+	for _, bond := range []string{"stack", "running 1/3", "herringbone", "herringbone 45"} {
+		p, _ := laid(t, "size: 12 x 4 x 3/8, kind: ceramic, turns: any, variation: 0, warpage: 0", "bond: "+bond+", joint: 1/8")
+		f := p.Faces[0].Fields[0]
+		for i, l := range f.Layouts {
+			if f.Region.Contains(l.Origin) <= 0 {
+				t.Errorf("%s, layout %d: %v, %v is outside", bond, i+1, l.Origin.X.In(), l.Origin.Y.In())
+			}
+		}
+	}
+}
