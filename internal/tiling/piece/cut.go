@@ -27,7 +27,7 @@ func (w *work) cut() Cut {
 		c.Neck = w.shape.Neck()
 	}
 	if c.Kind == Straight || c.Kind == Taper {
-		c.TaperShows, c.Snaps = shows(all[0].Step), w.snaps(all[0])
+		c.TaperShows, c.Snaps = !w.hex && shows(all[0].Step), w.snaps(all[0])
 	}
 	return c
 }
@@ -48,6 +48,7 @@ func visible(all []setting) unit.Length {
 // on a 9 in one (common practice for the two examples; the limit between them is our choice).
 const tellingTaper = 10
 
+// shows reports whether an eye sees the taper of a strip. Of hexagons it sees none: their sides slope anyway.
 func shows(s Step) bool {
 	return s.SawFrom != s.SawTo && (s.From-s.To).Abs()*tellingTaper > min(s.From, s.To)
 }

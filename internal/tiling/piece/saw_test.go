@@ -114,6 +114,22 @@ func TestTaperIsJudgedAgainstTheWidth(t *testing.T) {
 	}
 }
 
+// A strip beside a wall that leans shows its taper, a piece of a hexagon does not.
+func TestTaperOfHexagonsDoesNotShow(t *testing.T) {
+	for bond, want := range map[string]bool{"stack, 200x200, 0": true, "hexagon, 200, 0": false, "hexagon, 200, 0 upright": false} {
+		tapers, shown := 0, false
+		for _, p := range describe("0,0 1060,0 1030,600 0,600", bond, "0,0") {
+			if p.Cut.Kind == piece.Taper {
+				tapers++
+			}
+			shown = shown || p.Cut.TaperShows
+		}
+		if tapers == 0 || shown != want {
+			t.Errorf("%s: %d tapers, one shows: %v", bond, tapers, shown)
+		}
+	}
+}
+
 // A cut that would take less than half a millimetre off (lay.LeastWidth) is no cut where the joint forgives it; what is left of the piece's
 // cuts is what it would be without.
 func TestTrifles(t *testing.T) {
