@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"dryfit/internal/diag"
+	"dryfit/internal/document"
 	"dryfit/internal/plan"
 	"dryfit/internal/text"
 )
@@ -58,8 +59,12 @@ func readFile(file string) ([]byte, error) {
 	return src, nil
 }
 
+// stopped is what the findings of a plan make of the command's end.
 func stopped(p plan.Plan) error {
-	if p.Findings.Stops() {
+	switch {
+	case document.Unreadable(p.Findings):
+		return errUnread
+	case p.Findings.Stops():
 		return errStopped
 	}
 	return nil

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 
+	"dryfit/internal/document"
 	"dryfit/internal/plan"
 	"dryfit/internal/sheet"
 )
@@ -20,6 +21,10 @@ func (c planCmd) Run(ctx context.Context, s Streams) error {
 	p, src, err := planFile(ctx, c.File, s)
 	if err != nil {
 		return err
+	}
+	if document.Unreadable(p.Findings) { // sheets of half a document would look like those of a whole one
+		printFindings(s.Out, c.File, src, p)
+		return errUnread
 	}
 	if err := makeBook(ctx, p, c.Out, c.Paper, s); err != nil {
 		return err

@@ -37,6 +37,9 @@ func System() Streams {
 // errStopped is returned by a command whose work is done but whose plan has findings that stop work.
 var errStopped = errors.New("findings that stop work")
 
+// errUnread is returned by a command whose document could not be read as text; its findings are printed.
+var errUnread = errors.New("the document could not be read")
+
 const about = `Plans the finishing of a small room with your own hands: from tape readings to the sheets that you set tile from.
 
 Exit status: 0 fine; 1 there are findings that stop work; 2 something could not be read or written.`

@@ -1,6 +1,7 @@
 package document
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -61,6 +62,16 @@ func Read(name string, src []byte) (Room, diag.List) {
 		room.markTiled()
 	}
 	return room, r.found.Sorted()
+}
+
+// unread are the codes of findings that say: this text, or a part of it, is no document that can be read here. What is read all the same is
+// for showing more findings, not for building on.
+var unread = [...]string{"syntax", "quote-trap", "not-utf8", "control-character", "too-large", "no-document", "version-newer"}
+
+// Unreadable reports whether the findings of Read say that the text itself could not be read: broken YAML, another encoding, no text at
+// all, or a version of the document that is not known here. A wrong word or figure in a document that reads is not meant.
+func Unreadable(found diag.List) bool {
+	return slices.ContainsFunc(found, func(f diag.Finding) bool { return slices.Contains(unread[:], f.Code) })
 }
 
 func (r *reader) room(name string, tree *text.Node) (room Room, read bool) {
