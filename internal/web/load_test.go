@@ -21,6 +21,7 @@ import (
 type crowd struct {
 	readers, pages int // and how many pages each reads
 	writers, edits int
+	rest, think    time.Duration // from a reader's page to its next, from a writer's edit to its next; 0: without a pause
 }
 
 // lines of the tape that the writers change, with readings that lie a sixteenth of an inch apart.
@@ -66,20 +67,35 @@ func (c crowd) come(s *site, round int) *visited {
 	var all sync.WaitGroup
 	for i := range c.readers {
 		all.Go(func() {
+			pace := paced(c.rest, i, c.readers)
 			for n := range c.pages {
+				pace()
 				read(client, server.URL, readPages[(i+n)%len(readPages)], v)
 			}
 		})
 	}
 	for i := range c.writers {
 		all.Go(func() {
+			pace := paced(c.think, i, c.writers)
 			for n := range c.edits {
+				pace()
 				c.write(client, server.URL, i, round*c.edits+n, v)
 			}
 		})
 	}
 	all.Wait()
 	return v
+}
+
+// paced waits for the beats of one of so many people, who do not all begin at once. Only benchmarks wait.
+func paced(beat time.Duration, who, of int) func() {
+	next := time.Now().Add(beat * time.Duration(who) / time.Duration(of))
+	return func() {
+		if beat > 0 {
+			time.Sleep(time.Until(next))
+			next = next.Add(beat)
+		}
+	}
 }
 
 func read(client *http.Client, base, page string, v *visited) {
@@ -170,9 +186,17 @@ func TestManyPeopleInOneRoom(t *testing.T) {
 	c.kept(s, 1)
 }
 
-// Pages while 50 read and 5 write without a pause: one round is 1000 pages and 50 edits.
+// 50 read a page a second each and 5 edit every three seconds each, for 30 seconds: 1500 pages, 50 edits.
 func BenchmarkManyPeopleInOneRoom(b *testing.B) {
-	c := crowd{readers: 50, pages: 20, writers: 5, edits: 10}
+	benchCrowd(b, crowd{readers: 50, pages: 30, writers: 5, edits: 10, rest: time.Second, think: 3 * time.Second})
+}
+
+// The same people without a pause between their requests: how much comes out when more is asked for than can be done.
+func BenchmarkCrowdWithoutAPause(b *testing.B) {
+	benchCrowd(b, crowd{readers: 50, pages: 10, writers: 5, edits: 4})
+}
+
+func benchCrowd(b *testing.B, c crowd) {
 	s := open(b, nil)
 	var all []time.Duration
 	by := map[string][]time.Duration{}
