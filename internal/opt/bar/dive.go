@@ -16,12 +16,13 @@ func (s *search) dive(target int64) {
 
 func (s *search) diveIn(d *diver) {
 	share := max((s.steps.limit-s.steps.used)/diveShare, 1)
+	once := max(share/divesAtLeast, stickPivots*len(s.best)*len(s.a.lp.b)*len(s.a.lp.b)/stepWork)
 	for end := s.steps.used + share; !d.found && s.steps.used < end; s.dives++ {
 		root := &spot{lp: s.a.lp.clone(), need: s.m.need, left: s.m.left()}
 		if s.steps.spend(stepWork); !s.shift(root.lp) {
 			continue
 		}
-		d.stop = min(s.steps.used+share/divesAtLeast, end)
+		d.stop = min(s.steps.used+once, end)
 		if d.below(root, s.dives%2) {
 			return
 		}
@@ -59,7 +60,8 @@ func jittered(cost []float64, n int) []float64 {
 
 const (
 	diveShare    = 4    // a fourth of what is left goes into dives
-	divesAtLeast = 6    // so many share it
+	divesAtLeast = 6    // so many share it, but that a way down takes
+	stickPivots  = 12   // so many pivots for each stick
 	maxTries     = 12   // patterns to try at a spot
 	diveNodes    = 200  // for greedy at each spot
 	near         = 1e-6 // to a whole number
