@@ -234,7 +234,7 @@ func (m *maker) layouts(g *ground, faces []Face) (f Field) {
 		held.Why = g.heldBy()
 		f.Layouts = []Layout{held}
 		if !m.options.Quick {
-			m.costOfPin(g, in, f.Layouts[0])
+			m.costOfPin(g, in, pin)
 		}
 	} else {
 		r := search.Best(in)

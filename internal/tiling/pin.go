@@ -1,6 +1,8 @@
 package tiling
 
 import (
+	"strings"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/geom"
 	"dryfit/internal/site"
@@ -180,23 +182,12 @@ func atLevel(a, b geom.Point) unit.Length {
 }
 
 // costOfPin says what holding the layout costs against the best that the search would offer.
-func (m *maker) costOfPin(g *ground, in search.Input, held Layout) {
-	best := search.Best(in)
-	if len(best.Finalists) == 0 {
+func (m *maker) costOfPin(g *ground, in search.Input, origin geom.Point) {
+	cost := search.Pin(in, origin, search.Best(in)).WhyNot
+	if cost.Text == "" {
 		return
 	}
-	for i, b := range best.Finalists[0].Measures {
-		if i < len(held.Measures) && b.Name == held.Measures[i].Name && b.Cost != held.Measures[i].Cost {
-			m.found(diag.Note, "pin-costs", g.field.At, "{0} is held where it is: {1} {2}, where the best layout has {3}", "",
-				diag.T(g.field.Name), diag.T(string(b.Name)), sayMeasure(held.Measures[i]), sayMeasure(b))
-			return
-		}
-	}
-}
-
-func sayMeasure(v judge.Measure) diag.Value {
-	if v.IsCount {
-		return diag.N(v.Count)
-	}
-	return diag.L(v.Length)
+	cost.Text = strings.TrimPrefix(cost.Text, "the pin costs: ")
+	say := judge.Join("", judge.Because("{0} on {1} is held where it is, and that costs: ", diag.T(g.name()), diag.T(g.canvas.face.Name)), cost)
+	m.found(diag.Note, "pin-costs", g.field.At, say.Text, "", say.Values...)
 }
