@@ -56,6 +56,7 @@ func Solve(doc document.Room) (Room, diag.List, []diag.Assumption) {
 	if s.survey() {
 		s.finishedFloor()
 		s.corners()
+		s.stationsOnWalls()
 		s.wallFaces()
 		s.floorFace()
 		s.reveals()

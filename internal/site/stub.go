@@ -29,11 +29,22 @@ func (s *solver) pierce(f *Face, b document.Stub, at geom.Point) {
 		s.list.Add(diag.Stop, "stub-outside", b.At, "{0} is outside {1}, or in an opening", "look at its place", diag.T(b.Name), diag.T(f.Name))
 		return
 	}
+	s.apart(f, h)
 	f.Holes = append(f.Holes, h)
 	if h.Diameter == 0 && h.Drill == 0 {
 		s.list.Add(diag.Unchecked, "stub-diameter", b.At, "not checked: the hole of {0}, for its diameter is not known", "measure the pipe and write diameter", diag.T(b.Name))
 	}
 	s.reachesOver(f, h)
+}
+
+// apart says which pipes of a face take each other's room: their centers are nearer than the sum of their radii.
+func (s *solver) apart(f *Face, h Hole) {
+	for _, o := range f.Holes {
+		if need := h.Diameter + o.Diameter; need > 0 && 2*geom.Dist(h.Center, o.Center) < need {
+			s.list.Add(diag.Stop, "stubs-overlap", h.At, "{0} and {1} overlap on {2}: their centers are {3} apart, and half of both diameters is {4}", "look at their places and diameters",
+				diag.T(h.Name), diag.T(o.Name), diag.T(f.Name), diag.L(geom.Dist(h.Center, o.Center)), diag.X(s.fine(need.MulDiv(1, 2))))
+		}
+	}
 }
 
 // reachesOver says where a pipe or its hole crosses the edge of its face.

@@ -119,7 +119,7 @@ func profileAt(list []document.Station, x, width unit.Length) unit.Length {
 	from := document.Station{}
 	for _, to := range append(list[:len(list):len(list)], document.Station{X: width}) {
 		if x <= to.X && to.X > from.X {
-			return from.Value + (to.Value - from.Value).MulDiv(int64(x-from.X), int64(to.X-from.X))
+			return from.Value + (to.Value-from.Value).MulDiv(int64(x-from.X), int64(to.X-from.X))
 		}
 		from = to
 	}

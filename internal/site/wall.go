@@ -22,11 +22,15 @@ func (s *solver) wallFaces() {
 		w := s.walls[i]
 		if !s.solved(i) || !s.floor.known {
 			s.list.Add(diag.Look, "face-unsolved", w.doc.At, "{0} is left out: a thickness that it ends at is not known", "write the thickness that is missing", diag.T(w.name))
+			s.unbuilt(i)
 			continue
 		}
-		if e, ok := s.elevation(i); ok {
-			s.wallFace(i, e)
+		e, ok := s.elevation(i)
+		if !ok {
+			s.places(w, e)
+			continue
 		}
+		s.wallFace(i, e)
 	}
 }
 
