@@ -17,8 +17,10 @@ func (r Room) OffFrom(p geom.Point, wallA, wallB string) ([]document.AtWall, boo
 		}
 		list = append(list, document.AtWall{Wall: name, Value: document.Value[unit.Length]{V: off, Known: true}})
 	}
-	_, ok := r.Off(list)
-	return list, ok
+	if _, ok := r.Off(list); !ok {
+		return nil, false
+	}
+	return list, true
 }
 
 // offWall is how far a place lies before a wall; less than nothing behind it.
