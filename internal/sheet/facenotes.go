@@ -182,7 +182,7 @@ func (w *wall) legend(d *facade) []parts.Entry {
 	line(w.site.Kind == site.WallFace && w.p.Room.FinishedKnown, floorPen, "finished floor")
 	line(w.face.Ledger != nil, ledgerPen, "ledger, first course")
 	line(len(w.site.Lines) > 0, centerPen, "center line")
-	line(d.hasBoardEdges(), hiddenPen, "board's edge at an opening")
+	line(d.hasBoardEdges(), hiddenPen, "board's edge at opening")
 	line(len(w.site.Buried) > 0, buriedPen, "in the wall (W)")
 	return out
 }

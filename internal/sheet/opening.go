@@ -39,7 +39,7 @@ func crossed(b draw.Box) []draw.Item {
 
 // offBoard reports whether the board's edge at an opening is so far from where the tile ends that the drawing shows two lines.
 func (d *facade) offBoard(o site.Opening) bool {
-	const apart = draw.Normal + draw.Narrow
+	const apart = (draw.Normal + draw.Narrow) / 2
 	tile, board := d.box(d.opening(o)), d.box(o.Rect)
 	return max(abs(tile.Lo.X-board.Lo.X), abs(tile.Lo.Y-board.Lo.Y), abs(tile.Hi.X-board.Hi.X), abs(tile.Hi.Y-board.Hi.Y)) > apart
 }

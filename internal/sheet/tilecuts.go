@@ -31,7 +31,7 @@ func (f *flow) tilesOf(g tiling.Good) {
 	pieces := f.byName()
 	v := view{n: largest(bounds.W(), bounds.H(), draw.Span(0, 0, cutWide, cutHigh)), of: bounds.Min}
 	f.need(leastTable + v.um(bounds.H()))
-	f.paragraph(fmt.Sprintf("%s, %s by %s, at %s", capital(report.GoodName(f.p, g)), f.p.Style.Bare(size.Length), f.p.Style.Format(size.Width), v.words()), parts.Large, true)
+	f.paragraph(fmt.Sprintf("%s, %s by %s, at %s", capital(report.GoodName(f.p, g)), f.p.Style.Fine().Bare(size.Length), f.p.Style.Fine().Format(size.Width), v.words()), parts.Large, true)
 	f.paragraph(capital(report.Bound(g))+".", parts.Small, false)
 	wide := max(v.um(bounds.W()), 38*draw.MM) + cutGap
 	cols := max(1, int((f.room.W()+cutGap)/wide))
