@@ -64,7 +64,11 @@ func (v *view) thumbnail(face, field, k string) (draw.Page, error) {
 		return draw.Page{}, none
 	}
 	if n > 0 {
-		if free, err = free.with(v.hold(face, z, z.Layouts[n])); err != nil {
+		op, ok := free.hold(face, z, z.Layouts[n])
+		if !ok {
+			return draw.Page{}, none
+		}
+		if free, err = free.with(op); err != nil {
 			return draw.Page{}, err
 		}
 	}

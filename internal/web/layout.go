@@ -156,7 +156,7 @@ func (v *view) showFace(l *laidOut, f plan.Face, z plan.Field) error {
 	l.Scale, l.Held = screen.Scale, z.Held
 	_, l.CanMove = v.crossing(f.Name, z)
 	if !l.CanMove {
-		l.Fixed = "The pattern of this face can not be moved by hand: it has no heights to hold a joint at. Choose among the layouts below."
+		l.Fixed = "The pattern of this face can not be moved by hand: the document has no words for where a joint is on it. Choose among the layouts below."
 	}
 	l.Step, l.StepUm = v.Plan.Style.Format(v.step()), int64(v.step()/unit.Micrometre)
 	l.Figures = v.figures(z)

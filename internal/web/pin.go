@@ -73,8 +73,9 @@ func (v *view) chooseLayout(face, field, k string) ([]text.Op, error) {
 	if err != nil || !ok || n < 0 || n >= len(z.Layouts) {
 		return nil, fault{http.StatusUnprocessableEntity, "There is no such layout any more: the room has changed."}
 	}
-	if op := free.hold(face, z, z.Layouts[n]); n > 0 {
-		return []text.Op{op}, nil
+	if n > 0 {
+		op, ok := free.hold(face, z, z.Layouts[n])
+		return []text.Op{op}, heldOr(ok)
 	}
 	if at(v.Tree, pinPath(face, field)...) == nil {
 		return nil, nil
@@ -95,16 +96,23 @@ func (v *view) moveBy(face, field string, dx, dy unit.Length) ([]text.Op, error)
 	if !ok {
 		return nil, fault{http.StatusUnprocessableEntity, "The pattern of this face can not be held by hand."}
 	}
-	op, _ := v.holdAt(face, z, geom.Point{X: c.X + dx, Y: c.Y + dy})
-	return []text.Op{op}, nil
+	op, ok := v.holdAt(face, z, geom.Point{X: c.X + dx, Y: c.Y + dy})
+	return []text.Op{op}, heldOr(ok)
+}
+
+func heldOr(ok bool) error {
+	if !ok {
+		return fault{http.StatusUnprocessableEntity, "There is no place on this face to hold the pattern at there."}
+	}
+	return nil
 }
 
 // crossing is the middle of the joint crossing at the lower left corner of the pattern's first tile, on the face. False
 // where the document has no words to hold one there.
 func (v *view) crossing(face string, z plan.Field) (geom.Point, bool) {
-	_, _, across := v.Plan.Room.Across(face, document.Across{Given: true, From: "left"}, 0)
-	_, _, up := v.Plan.Room.Up(face, document.Up{Given: true, Datum: document.AboveLevel}, 0)
-	return v.corner(z, z.Chosen().Origin), across && up
+	c := v.corner(z, z.Chosen().Origin)
+	_, ok := v.holdAt(face, z, c)
+	return c, ok
 }
 
 func (v *view) corner(z plan.Field, origin geom.Point) geom.Point {
@@ -112,18 +120,28 @@ func (v *view) corner(z plan.Field, origin geom.Point) geom.Point {
 	return geom.Frame{Origin: origin, Angle: z.Angle}.Out(geom.Point{X: -half, Y: -half})
 }
 
-func (v *view) hold(face string, z plan.Field, l plan.Layout) text.Op {
-	op, _ := v.holdAt(face, z, v.corner(z, l.Origin))
-	return op
+func (v *view) hold(face string, z plan.Field, l plan.Layout) (text.Op, bool) {
+	return v.holdAt(face, z, v.corner(z, l.Origin))
 }
 
-// holdAt words a pin in the document's unit: from the left end of the face, or from the right end where it lies beyond
-// the left one, and from the level line.
+// holdAt words a pin in the document's unit. False where the document has no words for that place.
 func (v *view) holdAt(face string, z plan.Field, c geom.Point) (text.Op, bool) {
-	left, _, okL := v.Plan.Room.Across(face, document.Across{Given: true, From: "left"}, 0)
-	right, _, okR := v.Plan.Room.Across(face, document.Across{Given: true, From: "right"}, 0)
 	s := unit.DefaultStyle(v.Plan.Document.Units)
 	s.Mark = s.Mark.MulDiv(1, 2) // the search's marks: 1/32 in or 0.5 mm
+	words := v.heightPin
+	if face == "floor" {
+		words = v.floorPin
+	}
+	pin, ok := words(s, z, face, c)
+	return text.Op{Do: text.Set, Path: pinPath(face, z.Name), Value: pin}, ok
+}
+
+// heightPin: from the left end of the face, or from the right end where it lies beyond the left one, and from the level
+// line.
+func (v *view) heightPin(s unit.Style, _ plan.Field, face string, c geom.Point) (string, bool) {
+	left, _, okL := v.Plan.Room.Across(face, document.Across{Given: true, From: "left"}, 0)
+	right, _, okR := v.Plan.Room.Across(face, document.Across{Given: true, From: "right"}, 0)
+	_, _, okUp := v.Plan.Room.Up(face, document.Up{Given: true, Datum: document.AboveLevel}, 0)
 	across := s.Bare(c.X-left) + " from left"
 	if c.X < left {
 		across = s.Bare(right-c.X) + " from right"
@@ -132,7 +150,23 @@ func (v *view) holdAt(face string, z plan.Field, c geom.Point) (text.Op, bool) {
 	if c.Y.Round(s.Mark) < 0 {
 		up = s.Bare(-c.Y) + " below level"
 	}
-	return text.Op{Do: text.Set, Path: pinPath(face, z.Name), Value: fmt.Sprintf("{across: %s, up: %s}", across, up)}, okL && okR
+	return fmt.Sprintf("{across: %s, up: %s}", across, up), okL && okR && okUp
+}
+
+// floorPin: square off two walls, those that it was told off before if they will do.
+func (v *view) floorPin(s unit.Style, z plan.Field, face string, c geom.Point) (string, bool) {
+	var before []string
+	if off := at(v.Tree, append(pinPath(face, z.Name), "off")...); off != nil {
+		for _, e := range off.Entries {
+			before = append(before, e.Key)
+		}
+	}
+	list, ok := v.Plan.Room.OffTwo(c, before...)
+	off := &text.Node{Kind: text.Map}
+	for _, a := range list {
+		off.Entries = append(off.Entries, text.Entry{Key: a.Wall, Value: &text.Node{Kind: text.Scalar, Text: s.Bare(a.Value.V)}})
+	}
+	return "{off: " + text.Flow(off) + "}", ok
 }
 
 // with is the view after one more operation, not kept.

@@ -1,13 +1,18 @@
 package web
 
 import (
+	"context"
 	"net/http"
+	"strconv"
 	"strings"
 	"testing"
 
 	"dryfit/internal/demo"
+	"dryfit/internal/geom"
 	"dryfit/internal/plan"
+	"dryfit/internal/store"
 	"dryfit/internal/text"
+	"dryfit/internal/unit"
 )
 
 // One press moves the crossing by what it says: from where the pattern is, and again from there. The figures are added
@@ -38,6 +43,70 @@ func TestPressesAddUp(t *testing.T) {
 	if s.head(1) != string(demo.Rooms()[0].Text) {
 		t.Error("letting go did not give back the document as it was")
 	}
+}
+
+// A floor moves like a wall, square off two of its walls. The demo's floor is not square, so what is told off walls is
+// held against how far the pattern of the plan has moved: by what was asked, to the nearest mark of each of two walls.
+func TestFloorMoves(t *testing.T) {
+	for _, room := range []string{"1", "2"} {
+		s := open(t, nil)
+		n := 1
+		press := func(pairs ...string) geom.Point {
+			t.Helper()
+			w := s.post("/room/"+room+"/pin", append([]string{"base", strconv.Itoa(n), "back", "/room/" + room + "/layout?face=floor", "face", "floor", "field", "main"}, pairs...)...)
+			if w.Code != 303 {
+				t.Fatalf("room %s, %v: %d %s", room, pairs, w.Code, w.Body)
+			}
+			n++
+			return s.originOf(room)
+		}
+		free := s.originOf(room)
+		first := press("dx", "0")
+		near(t, "held where it is", first, free)
+		near(t, "to the right", press("dx", "6350"), first.Add(geom.Point{X: 6350 * unit.Micrometre}))
+		near(t, "back, and up", press("dx", "-6350", "dy", "25400"), first.Add(geom.Point{Y: 25400 * unit.Micrometre}))
+		near(t, "far", press("dx", "300000", "dy", "-425400"), first.Add(geom.Point{X: 300 * unit.Millimetre, Y: -400 * unit.Millimetre}))
+		if doc := s.head(store.RoomID(room[0] - '0')); !strings.Contains(doc, "pin: {off: {") {
+			t.Errorf("no place off two walls in\n%s", doc)
+		}
+	}
+}
+
+func (s *site) originOf(room string) geom.Point {
+	s.Helper()
+	p, err := plan.Make(context.Background(), "x", []byte(s.head(store.RoomID(room[0]-'0'))), plan.Options{UpTo: plan.UpToTiling, Face: "floor"})
+	if err != nil {
+		s.Fatal(err)
+	}
+	for _, f := range p.Tiling.Faces {
+		if f.Name == "floor" {
+			return f.Fields[0].Chosen().Origin
+		}
+	}
+	s.Fatal("the floor is not laid")
+	return geom.Point{}
+}
+
+// near: half a mark off each of two walls that are within 6 degrees of square, and a mark of the metric room is larger.
+func near(t *testing.T, what string, got, want geom.Point) {
+	t.Helper()
+	if d := got.Sub(want); d.X.Abs() > unit.Millimetre || d.Y.Abs() > unit.Millimetre {
+		t.Errorf("%s: the pattern is at %v, want %v", what, got, want)
+	}
+}
+
+// One of the floor's other layouts is laid where the search found it.
+func TestChooseFloorLayout(t *testing.T) {
+	s := open(t, nil)
+	p, err := plan.Make(t.Context(), "x", []byte(s.head(1)), plan.Options{UpTo: plan.UpToTiling, Face: "floor"})
+	if err != nil || len(p.Tiling.Faces) != 1 || len(p.Tiling.Faces[0].Fields[0].Layouts) < 2 {
+		t.Fatalf("the floor has no two layouts to choose from: %v", err)
+	}
+	if w := s.post("/room/1/pin", "base", "1", "back", "/room/1/layout?face=floor", "face", "floor", "field", "main", "layout", "1"); w.Code != 303 {
+		t.Fatalf("%d %s", w.Code, w.Body)
+	}
+	near(t, "the other layout", s.originOf("1"), p.Tiling.Faces[0].Fields[0].Layouts[1].Origin)
+	has(t, s.get("/room/1/layout?face=floor"), "Lay this one", "Move by finger", "Arrow keys move the pattern")
 }
 
 func pinOf(t *testing.T, s *site) string {
@@ -80,7 +149,7 @@ func TestPinRefuses(t *testing.T) {
 		{"face", "basin wall", "field", "no such field", "dx", "1"},
 		{"face", "basin wall", "field", "main", "layout", "99"},
 		{"face", "basin wall", "field", "main", "layout", "-1"},
-		{"face", "floor", "field", "main", "dx", "1000"}, // a floor has no heights to hold a joint at
+		{"face", "floor", "field", "main", "layout", "99"},
 	} {
 		w := s.post("/room/1/pin", append([]string{"base", "1", "back", "/room/1/layout"}, c...)...)
 		if w.Code != http.StatusUnprocessableEntity {
