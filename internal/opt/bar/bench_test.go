@@ -119,6 +119,7 @@ func measure(b *testing.B, list []instance) {
 		r := Pack(in.problem)
 		took := time.Since(start)
 		worst, steps = max(worst, took), max(steps, r.Steps)
+		checkPlan(b, in.problem, r)
 		if r.Lower > in.optimum || r.Money < in.optimum {
 			b.Fatalf("%s: %d to %d against %d", in.name, r.Lower, r.Money, in.optimum)
 		}

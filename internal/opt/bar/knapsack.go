@@ -23,7 +23,6 @@ type knapsack struct {
 	links []link
 	spare []filling
 	work  int
-	limit int // of the list's length
 	full  bool
 }
 

@@ -19,7 +19,6 @@ type search struct {
 	restarts int
 	conf     int // conflicts since the restart
 	learned  int // clauses since the last forgetting
-	total    int
 	keep     int
 	prefer   []int // starts to try first where they still may be: those of the best schedule
 }
