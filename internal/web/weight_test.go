@@ -10,7 +10,7 @@ import (
 func TestPageWeight(t *testing.T) {
 	s := open(t, nil)
 	loads := regexp.MustCompile(`(?:href|src)="(/static/[a-z.]+)"`)
-	for _, page := range []string{"/", "/room/1/measure", "/room/2/layout", "/room/2/cut", "/room/2/book", "/room/1/source", "/room/1/wall"} {
+	for _, page := range []string{"/", "/room/1/measure", "/room/2/layout", "/room/2/cut", "/room/2/book", "/room/1/photos", "/room/1/source", "/room/1/history", "/room/1/wall"} {
 		total := s.weight(page) + s.weight("/static/letters.ttf")
 		for _, m := range loads.FindAllStringSubmatch(s.get(page), -1) {
 			total += s.weight(m[1])
