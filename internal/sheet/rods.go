@@ -6,20 +6,20 @@ import (
 )
 
 // rods are the gauge rods (story poles) of a face: where each course and column begins and ends, to be marked on a
-// batten in one go from its datum.
+// batten in one go from its datum; drawn as that batten, to scale.
 func (w *wall) rods(f *flow) {
 	f.notes("", "Mark all positions from the datum and none from the mark before: then no error grows. Each is rounded to the tape by itself; "+
 		"the differences are of the rounded positions, so they add up.", "Check the rod against the wall at both ends before the first tile is set.")
 	for _, z := range w.face.Fields {
-		if len(report.Courses(z)) > 0 {
-			f.table(report.CourseRod(w.p, w.site, z), 0)
+		if all := report.Courses(z); len(all) > 0 {
+			w.rod(f, report.CourseRod(w.p, w.site, z), w.courseBatten(all))
 		}
 		for _, r := range report.Columns(z) {
 			t := report.ColumnRod(w.p, w.site, r)
 			if len(w.face.Fields) > 1 {
 				t.Title += ", " + z.Name
 			}
-			f.table(t, 0)
+			w.rod(f, t, w.columnBatten(r.Spans))
 		}
 	}
 }
