@@ -21,8 +21,11 @@ func (s System) String() string {
 	return "in"
 }
 
-// ParseError says why a text is no length, and what one looks like.
-type ParseError struct{ Text, Why string }
+// ParseError says why a text is no length.
+type ParseError struct {
+	Text, Why string
+	Instead   string // what can be written in its place, where that is known: "0.31 in or 5/16 in"
+}
 
 func (e *ParseError) Error() string { return fmt.Sprintf("%q is no length: %s", e.Text, e.Why) }
 
@@ -39,16 +42,16 @@ func Parse(text string, bare System) (Length, error) {
 	if err != nil {
 		return 0, err
 	}
-	return toGrid(text, mm)
+	return toGrid(text, mm, bare)
 }
 
-func toGrid(text string, mm *big.Rat) (Length, error) {
+func toGrid(text string, mm *big.Rat, bare System) (Length, error) {
 	if new(big.Rat).Abs(mm).Cmp(maxTyped) > 0 {
-		return 0, &ParseError{text, "longer than a kilometre"}
+		return 0, &ParseError{Text: text, Why: "longer than a kilometre"}
 	}
 	counts := new(big.Rat).Mul(mm, big.NewRat(int64(Millimetre), 1))
 	if !counts.IsInt() {
-		return 0, &ParseError{text, "finer than 1/16000 mm; write 0.0625 mm or 1/128 in at the finest, or a rounded decimal"}
+		return 0, &ParseError{text, "finer than 1/16000 mm", nearby(text, counts, bare)}
 	}
 	return Length(counts.Num().Int64()), nil
 }
@@ -71,7 +74,7 @@ func parseRat(text string, bare System) (*big.Rat, error) {
 		last, terms = size, terms+1
 	}
 	if terms == 0 {
-		return nil, &ParseError{text, "nothing to read"}
+		return nil, &ParseError{Text: text, Why: "nothing to read"}
 	}
 	if negative {
 		total.Neg(total)
@@ -90,11 +93,11 @@ func (s *scanner) term(bare System, terms int, last *big.Rat) (mm, size *big.Rat
 		return nil, nil, err
 	}
 	if size.Cmp(last) >= 0 {
-		return nil, nil, &ParseError{s.text, "units must go from the larger to the smaller, each once"}
+		return nil, nil, &ParseError{Text: s.text, Why: "units must go from the larger to the smaller, each once"}
 	}
 	mm = n.Mul(n, size)
 	if last.Cmp(footMM) == 0 && mm.Cmp(last) >= 0 {
-		return nil, nil, &ParseError{s.text, "12 inches or more after feet"}
+		return nil, nil, &ParseError{Text: s.text, Why: "12 inches or more after feet"}
 	}
 	return mm, size, nil
 }

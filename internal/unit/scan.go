@@ -35,25 +35,25 @@ func (s *scanner) sign() (negative bool) {
 func (s *scanner) number() (*big.Rat, error) {
 	whole := s.digits(true)
 	if whole == "" {
-		return nil, &ParseError{s.text, "a number is missing before " + quote(s.rest)}
+		return nil, &ParseError{Text: s.text, Why: "a number is missing before " + quote(s.rest)}
 	}
 	if strings.HasPrefix(s.rest, "/") {
 		return s.fraction(whole)
 	}
 	n, ok := decimal(whole)
 	if !ok {
-		return nil, &ParseError{s.text, quote(whole) + " is no number"}
+		return nil, &ParseError{Text: s.text, Why: quote(whole) + " is no number"}
 	}
 	if part, ok := s.joined(); ok {
 		if strings.Contains(whole, ".") {
-			return nil, &ParseError{s.text, "a decimal and a fraction together"}
+			return nil, &ParseError{Text: s.text, Why: "a decimal and a fraction together"}
 		}
 		f, err := s.fraction(part)
 		if err != nil {
 			return nil, err
 		}
 		if f.Cmp(oneMM) >= 0 {
-			return nil, &ParseError{s.text, "the fraction after a whole number is 1 or more"}
+			return nil, &ParseError{Text: s.text, Why: "the fraction after a whole number is 1 or more"}
 		}
 		n.Add(n, f)
 	}
@@ -79,7 +79,7 @@ func (s *scanner) fraction(numerator string) (*big.Rat, error) {
 	n, ok1 := decimal(numerator)
 	d, ok2 := decimal(denominator)
 	if !ok1 || !ok2 || d.Sign() == 0 || strings.Contains(numerator, ".") {
-		return nil, &ParseError{s.text, "the fraction " + quote(numerator+"/"+denominator) + " can not be read"}
+		return nil, &ParseError{Text: s.text, Why: "the fraction " + quote(numerator+"/"+denominator) + " can not be read"}
 	}
 	return n.Quo(n, d), nil
 }
@@ -126,10 +126,10 @@ func (s *scanner) unit(bare System, term int) (*big.Rat, error) {
 		}
 	}
 	if s.rest != "" {
-		return nil, &ParseError{s.text, "unknown unit or stray text " + quote(s.rest)}
+		return nil, &ParseError{Text: s.text, Why: "unknown unit or stray text " + quote(s.rest)}
 	}
 	if hyphen {
-		return nil, &ParseError{s.text, "it ends in a hyphen"}
+		return nil, &ParseError{Text: s.text, Why: "it ends in a hyphen"}
 	}
 	if term > 0 || bare == Inches {
 		return inchMM, nil
