@@ -19,6 +19,7 @@ func (r *reader) check(m *Room) {
 	for _, o := range m.Openings {
 		onWall(o.In, o.Across)
 		r.checkOpening(o)
+		r.checkExtent(o)
 	}
 	for _, s := range m.Stubs {
 		onWall(s.In, s.Across)
@@ -219,13 +220,22 @@ func (r *reader) checkCenter(m *Room, l Lay) {
 }
 
 func (r *reader) checkTile(t Tile) {
-	if t.Thick.At.Line > 0 && t.Thick.Known && t.Width.Known && t.Thick.V >= t.Width.V {
-		r.stop("tile-absurd", t.Thick.At, "{0} is as thick as it is wide", "write length x width x thickness", diag.T(t.Name))
-	}
+	r.checkThickness(t)
 	if t.Shape == Hexagon && t.Length.Known && t.Width.Known && t.Length.V != t.Width.V {
 		r.stop("hexagon-size", t.Length.At, "the two widths of the hexagon {0} differ", "write its width across flats twice, as 4 x 4", diag.T(t.Name))
 	}
 	if d := t.DryLay; d.Given && d.Tiles > 0 && d.Joints != d.Tiles-1 && d.Joints != d.Tiles && d.Joints != d.Tiles+1 {
 		r.stop("dry-lay-count", d.At, "{0} tiles in a row have {1} joints between them, not {2}", "count again", diag.N(d.Tiles), diag.N(d.Tiles-1), diag.N(d.Joints))
+	}
+}
+
+// checkThickness: a liner may be thicker than it is wide, and is laid so on purpose; a tile as thick as it is long is a slip of the pen.
+func (r *reader) checkThickness(t Tile) {
+	switch {
+	case !t.Thick.Known || !t.Width.Known || t.Thick.At.Line == 0:
+	case t.Length.Known && t.Thick.V >= t.Length.V:
+		r.stop("tile-absurd", t.Thick.At, "{0} is as thick as it is long", "write length x width x thickness", diag.T(t.Name))
+	case t.Thick.V > t.Width.V:
+		r.found.Add(diag.Look, "tile-thick", t.Thick.At, "{0} is thicker than it is wide", "if it is no liner, write length x width x thickness", diag.T(t.Name))
 	}
 }

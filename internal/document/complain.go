@@ -14,6 +14,8 @@ type reader struct {
 	units unit.System
 	found diag.List
 	refs  []reference
+
+	unread []Name // lines of the tape with something that is no reading
 }
 
 func (r *reader) stop(code string, at diag.Place, what, mend string, v ...diag.Value) {
@@ -73,8 +75,8 @@ func (r *reader) alike(entries []text.Entry, names string) {
 	for _, e := range entries {
 		k := string(fold(e.Key))
 		if first, twice := seen[k]; twice {
-			r.stop("name-twice", e.At, "two names for a {0} differ only in case or hyphens: {1} and {2}", "give one of them another name",
-				diag.T(names), diag.T(first), diag.T(e.Key))
+			r.stop("name-twice", e.At, "two names for {0} differ only in case or hyphens: {1} and {2}", "give one of them another name",
+				diag.T(an(names)), diag.T(first), diag.T(e.Key))
 		}
 		seen[k] = e.Key
 	}

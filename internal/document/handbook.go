@@ -118,7 +118,7 @@ const handbookHead = "# The room document\n\n" +
 	"- **Up**: `48 above floor` (the finished floor), `48 to 84 above floor`, `center 50 above floor`, `top 84 above floor`, `3 below level`,\n" +
 	"  `8 above level` (the level line), `6 below ceiling`.\n" +
 	"- **Faces** are the walls, `floor`, and the faces of openings: `niche > back`, `niche > left`, `niche > right`, `niche > head`, `niche > sill`;\n" +
-	"  of a window, a door or a plain hole `window > left jamb`, `window > right jamb`, `window > head`, `window > sill`.\n\n" +
+	"  of a window, a door or a plain hole `window > left`, `window > right`, `window > head`, `window > sill`.\n\n" +
 	"What cannot be read is told with its line, what is wrong and what would mend it, all in one go; what can be read is used.\n" +
 	"What the program says about water, power, structure and dust is a caution only: local codes and licensed trades decide.\n"
 

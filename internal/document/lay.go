@@ -9,7 +9,7 @@ import (
 )
 
 // Lay is what is to be set on one face. The face is a wall, `floor`, or a face of an opening: `niche > back`,
-// `niche > sill`, `window > left jamb`.
+// `niche > sill`, `window > left`.
 type Lay struct {
 	Face         string
 	At           diag.Place

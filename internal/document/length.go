@@ -1,6 +1,7 @@
 package document
 
 import (
+	"errors"
 	"strings"
 
 	"dryfit/internal/diag"
@@ -57,6 +58,11 @@ func (r *reader) length(n *text.Node, typed string, s span) (unit.Length, bool) 
 }
 
 func (r *reader) unreadable(at diag.Place, err error) {
+	var parse *unit.ParseError
+	if errors.As(err, &parse) && parse.Instead != "" {
+		r.stop("length-unreadable", at, "{0}", "write {1}", diag.T(short2(err.Error())), diag.T(parse.Instead))
+		return
+	}
 	r.stop("length-unreadable", at, "{0}", "write it like one of these: {1}", diag.T(short2(err.Error())), diag.T(unit.Examples))
 }
 

@@ -57,6 +57,7 @@ func Read(name string, src []byte) (Room, diag.List) {
 	r := &reader{found: found}
 	room, read := r.room(name, tree)
 	if read {
+		room.Survey.Unread = r.unread
 		r.resolve(&room)
 		r.check(&room)
 		room.markTiled()
@@ -76,7 +77,11 @@ func Unreadable(found diag.List) bool {
 
 func (r *reader) room(name string, tree *text.Node) (room Room, read bool) {
 	if tree.Kind != text.Map {
-		if !r.found.Stops() {
+		switch {
+		case r.found.Stops():
+		case tree.Kind == text.Empty:
+			r.stop("no-document", tree.At, "{0} is empty: no room is written in it", "let `dryfit new` write a first room, and put your readings in", diag.T(name))
+		default:
 			r.stop("no-document", tree.At, "{0} holds no room document", "start with `dryfit: 1`, or let `dryfit new` write a first one", diag.T(name))
 		}
 		return room, false

@@ -22,7 +22,7 @@ func (r *reader) refer(name string, at diag.Place, kinds ...string) {
 
 // called reads the name of something of one of the kinds.
 func called(kinds ...string) form[Name] {
-	say := "the name of a " + strings.Join(kinds, ", or ")
+	say := "the name of " + an(strings.Join(kinds, ", or "))
 	return form[Name]{&shape{say: say}, func(r *reader, n *text.Node) (Name, bool) {
 		if !r.want(n, text.Scalar, say) {
 			return Name{}, false
@@ -31,6 +31,14 @@ func called(kinds ...string) form[Name] {
 		r.refer(name, n.At, kinds...)
 		return Name{name, n.At}, true
 	}}
+}
+
+// an puts the article before a noun.
+func an(noun string) string {
+	if noun != "" && strings.ContainsRune("aeiou", rune(noun[0])) {
+		return "an " + noun
+	}
+	return "a " + noun
 }
 
 // calledText is called for fields that hold the bare text.
@@ -65,6 +73,10 @@ func (room *Room) names() map[string][]string {
 		for _, part := range o.Kind.Faces() {
 			add("face", o.Name+" > "+part)
 		}
+		if o.Kind != Niche { // another way to write its left and right: read, and not offered
+			add("face", o.Name+" > left"+jamb)
+			add("face", o.Name+" > right"+jamb)
+		}
 	}
 	for _, l := range room.Lines {
 		add("center line", l.Name)
@@ -80,7 +92,14 @@ func (k OpeningKind) Faces() []string {
 	if k == Niche {
 		return []string{"back", "left", "right", "head", "sill"}
 	}
-	return []string{"left jamb", "right jamb", "head", "sill"}
+	return []string{"left", "right", "head", "sill"}
+}
+
+const jamb = " jamb"
+
+// otherway reports whether a name is that of a jamb as it is read and not offered.
+func otherway(name string) bool {
+	return strings.Contains(name, " > ") && strings.HasSuffix(name, jamb)
 }
 
 // resolve looks every reference up.
@@ -91,8 +110,9 @@ func (r *reader) resolve(room *Room) {
 		for _, k := range ref.kinds {
 			known = append(known, names[k]...)
 		}
+		known = each(known)
 		if !slices.Contains(known, ref.name) {
-			r.strayName(ref, known)
+			r.strayName(ref, slices.DeleteFunc(known, otherway))
 		}
 	}
 }
@@ -108,6 +128,17 @@ func (r *reader) strayName(ref reference, known []string) {
 	default:
 		r.stop("unknown-name", ref.at, "there is no {0} called {1}; the document has none", "add it, or take this out", diag.T(kinds), diag.T(short(ref.name)))
 	}
+}
+
+// each keeps the first of equal names: a wall is both a wall and a face.
+func each(names []string) []string {
+	var out []string
+	for _, n := range names {
+		if !slices.Contains(out, n) {
+			out = append(out, n)
+		}
+	}
+	return out
 }
 
 // few joins names, not more than a reader takes in.

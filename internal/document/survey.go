@@ -19,6 +19,7 @@ type Survey struct {
 	Where    Value[Height]      // `tape at`
 	Accuracy Value[unit.Length] // `tape accuracy`: one standard deviation of one reading
 	Tape     []Reading
+	Unread   []Name     // lines of which something is written in `tape` that is no reading
 	Down     []AtCorner // `level line: {down: {A: 40-1/8}}`: from the level line to the bare floor
 	Up       []AtCorner // `level line: {up: …}`: from the level line to the ceiling
 	Finished Finished   // `finished floor: highest`
@@ -163,7 +164,7 @@ type level struct{ down, up []AtCorner }
 
 var levelLine = record("distances from the level line at each corner", func(*level, diag.Place) {},
 	part("down", "from the level line down to the bare floor", atCorners(length(within)), func(l *level) *[]AtCorner { return &l.down }).like("{A: 40-1/8, B: 40-1/4}"),
-	part("up", "from the level line up to the ceiling", atCorners(length(within)), func(l *level) *[]AtCorner { return &l.up }).like("{A: 55-1/2, B: 55-1/2}"),
+	part("up", "from the level line up to the ceiling", atCorners(length(over)), func(l *level) *[]AtCorner { return &l.up }).like("{A: 55-1/2, B: 55-1/2}"),
 )
 
 func readLevelLine(r *reader, s *Survey, n *text.Node) {

@@ -72,7 +72,12 @@ func readTape(r *reader, n *text.Node) ([]Reading, bool) {
 		if !ok {
 			continue
 		}
-		for _, t := range r.readingsOf(e) {
+		before := len(r.found)
+		got := r.readingsOf(e)
+		if len(r.found) > before {
+			r.unread = append(r.unread, Name{from + "-" + to, e.At})
+		}
+		for _, t := range got {
 			if t.Length > 0 {
 				t.From, t.To = from, to
 				all = append(all, t)
