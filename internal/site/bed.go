@@ -25,7 +25,7 @@ func (s *solver) bedOver(w *wall) {
 	least := w.doc.LeastBed.V
 	if !w.doc.LeastBed.Known {
 		least = rule.BedLeast.Limit
-		s.assume(w.doc.At, rule.BedLeast.Cite(), "a bed of {0} at least over the high spots of {1}", diag.X(least), diag.T(w.name))
+		s.assume(w.doc.At, rule.BedLeast.Cite(), "a bed of {0} at least over the high spots of {1}", diag.F(least), diag.T(w.name))
 	}
 	high, low := s.span(*w)
 	w.build.least, w.build.bed, w.build.most = least, high+w.twist.MulDiv(1, 4)+least, high-low+least

@@ -166,5 +166,5 @@ func (s *solver) usualBed(b *build, face string, at diag.Place) {
 		return
 	}
 	b.bed = rule.BedUsual.Limit
-	s.assume(at, rule.BedUsual.Cite(), "a mortar bed of {0} under the tile of {1}", diag.X(b.bed), diag.T(face))
+	s.assume(at, rule.BedUsual.Cite(), "a mortar bed of {0} under the tile of {1}", diag.F(b.bed), diag.T(face))
 }

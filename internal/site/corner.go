@@ -154,7 +154,7 @@ func (s *solver) softJoint() unit.Length {
 	}
 	r := rule.SoftJointLeast
 	if len(s.names) > 0 {
-		s.assume(s.doc.Setting.At, r.Cite(), "soft joints of {0} at changes of plane", diag.X(r.Limit))
+		s.assume(s.doc.Setting.At, r.Cite(), "soft joints of {0} at changes of plane", diag.F(r.Limit))
 	}
 	return r.Limit
 }
@@ -212,7 +212,7 @@ func (s *solver) trim(r rimOf, own, other build) unit.Length {
 	}
 	usual := max(own.tile, other.tile)
 	if own.set {
-		s.assume(r.at, rule.Practice.String(), "the trim profile shows as wide as the thicker tile at it, {0}", diag.X(usual))
+		s.assume(r.at, rule.Practice.String(), "the trim profile shows as wide as the thicker tile at it, {0}", diag.F(usual))
 	}
 	return usual
 }

@@ -139,7 +139,7 @@ func (s *solver) frameJoint(o document.Opening) unit.Length {
 	}
 	r := rule.FrameJoint
 	if s.rank[o.In.Text] > 0 || s.tiledInside(o) {
-		s.assume(o.At, r.Cite(), "a joint of {0} where tile ends at {1}", diag.X(r.Limit), diag.T(o.Name))
+		s.assume(o.At, r.Cite(), "a joint of {0} where tile ends at {1}", diag.F(r.Limit), diag.T(o.Name))
 	}
 	return r.Limit
 }

@@ -10,7 +10,8 @@ import (
 
 const floorName = "floor"
 
-// faceName brings the ways to name a face of an opening together: "window > left" is "window > left jamb", while a niche has no jambs.
+// faceName brings the ways to name a face of an opening together: "window > left jamb" is read as "window > left", which is its one name in
+// all that is said and shown.
 func faceName(name string) string {
 	owner, part, ok := strings.Cut(name, ">")
 	if !ok {

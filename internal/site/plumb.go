@@ -164,7 +164,7 @@ func (g *gauge) lean(bottom, top int, by unit.Length, neighbor, corner int) {
 	name, sigma := g.s.cornerName(corner), g.s.accuracy()
 	if _, ok := findCorner(g.s.walls[neighbor].doc.Lean, name); !ok {
 		sigma = rule.PlumbUsual.Limit
-		g.s.assume(g.w.doc.At, rule.PlumbUsual.Cite(), "{0} is plumb to {1} where its own readings do not say otherwise", diag.T(g.s.walls[neighbor].name), diag.X(sigma))
+		g.s.assume(g.w.doc.At, rule.PlumbUsual.Cite(), "{0} is plumb to {1} where its own readings do not say otherwise", diag.T(g.s.walls[neighbor].name), diag.F(sigma))
 	}
 	g.add(lsq.OffsetX, bottom, top, by.MM(), sigma.MM(), "the lean at "+name)
 }

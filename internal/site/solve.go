@@ -41,6 +41,9 @@ type wall struct {
 // Solve turns readings into the true shape of the room. What can not be solved is left out and said in the findings; what
 // the document is silent about is assumed, and listed.
 func Solve(doc document.Room) (Room, diag.List, []diag.Assumption) {
+	if doc.Survey.At.Path == "" && len(doc.Survey.Corners) == 0 && len(doc.Walls) == 0 && !doc.Floor.Given {
+		return Room{}, nil, nil // nothing of a room is written, and nothing is assumed of it
+	}
 	s := &solver{doc: doc, inner: map[string]build{}}
 	if s.doc.Setting.At.Path == "" {
 		s.doc.Setting.At = diag.Place{Path: "setting"}

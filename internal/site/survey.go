@@ -33,6 +33,9 @@ const reduceSteps = 12
 
 // survey solves the outline. It is false where there is none to build faces on.
 func (s *solver) survey() bool {
+	if len(s.doc.Survey.Corners) == 0 {
+		return false // told when the document was read
+	}
 	if len(s.doc.Survey.Corners) < 3 {
 		s.list.Add(diag.Stop, "corners-too-few", s.doc.Survey.At, "a floor has three corners or more; {0} are named", "write corners: A B C D", diag.N(len(s.doc.Survey.Corners)))
 		return false
@@ -107,7 +110,7 @@ func (s *solver) accuracy() unit.Length {
 		return a.V
 	}
 	usual := rule.TapeAccuracy.Limit
-	s.assume(s.doc.Survey.At, rule.TapeAccuracy.Cite(), "a tape reading is right to {0} (one standard deviation)", diag.X(usual))
+	s.assume(s.doc.Survey.At, rule.TapeAccuracy.Cite(), "a tape reading is right to {0} (one standard deviation)", diag.F(usual))
 	return usual
 }
 

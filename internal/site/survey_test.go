@@ -189,6 +189,45 @@ func TestSurveyWrong(t *testing.T) {
 	}
 }
 
+// A diagonal that is written and can not be read is to be put right, not taken again; a second one that is needed besides is asked for.
+func TestUnreadReadingIsNotAskedFor(t *testing.T) {
+	r := newRoom(t, "A B C D", "A-B 60, B-C 80, C-D 60, D-A 80").withLevels()
+	r.Survey.Unread = []document.Name{{Text: "D-B"}}
+	got := r.solve()
+	got.wantSaid("readings-too-few", "1 more needed, and what is written for D-B can not be read | put right what is written for D-B")
+	if words := got.said(); strings.Contains(words, "take A-C") || strings.Contains(words, "take B-D") {
+		t.Error(words)
+	}
+	r = newRoom(t, "A B C D", "A-B 60, B-C 80, C-D 60").withLevels()
+	r.Survey.Unread = []document.Name{{Text: "D-B"}}
+	r.solve().wantSaid("readings-too-few", "2 more needed", "put right what is written for D-B, and take ")
+	r = newRoom(t, "A B C D", exact60).withLevels()
+	r.Survey.Unread = []document.Name{{Text: "A-B"}}
+	r.solve().wantNot("readings-too-few")
+}
+
+// Of a document in which nothing is written nothing is said or assumed here.
+func TestNothingWritten(t *testing.T) {
+	if _, list, assumed := Solve(document.Room{}); len(list) > 0 || len(assumed) > 0 {
+		t.Errorf("said of nothing: %+v %+v", list, assumed)
+	}
+}
+
+// In a metric room a default of 1/8 in is told to a tenth of a millimetre, not to the last digit.
+func TestDefaultsReadWellInMillimetres(t *testing.T) {
+	r := alcove(t)
+	r.Units = unit.Millimetres
+	r.lay("white", "back")
+	r.opening("window", "back", document.Window, "10 from A", "48 above floor", "20", "30")
+	for _, a := range r.solve().assumed {
+		for _, v := range a.Values {
+			if words := v.Say(unit.DefaultStyle(unit.Millimetres)); strings.HasSuffix(words, " mm") && len(words[strings.IndexByte(words+".", '.'):]) > len(".1 mm") && strings.Contains(words, ".") {
+				t.Errorf("%s: %s", a.Say(unit.DefaultStyle(unit.Millimetres)), words)
+			}
+		}
+	}
+}
+
 func (r *room) withLevels() *room {
 	r.level("A 40, B 40, C 40, D 40", "A 56, B 56, C 56, D 56")
 	return r

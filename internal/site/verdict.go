@@ -1,9 +1,11 @@
 package site
 
 import (
+	"slices"
 	"strings"
 
 	"dryfit/internal/diag"
+	"dryfit/internal/document"
 	"dryfit/internal/opt/lsq"
 	"dryfit/internal/unit"
 )
@@ -32,7 +34,12 @@ func (s *solver) tooFew(v lsq.Verdict) {
 	}
 	var names []string
 	for _, p := range take {
-		names = append(names, s.pointName(p.From)+"-"+s.pointName(p.To))
+		if name := s.pointName(p.From) + "-" + s.pointName(p.To); !s.unread(name) {
+			names = append(names, name)
+		}
+	}
+	if s.unreadMissing(v.Missing, names) {
+		return
 	}
 	if len(names) == 0 {
 		s.list.Add(diag.Stop, "readings-in-line", s.doc.Survey.At, "the readings put the corners in one line", "look for a reading that is as long as two others together")
@@ -40,6 +47,30 @@ func (s *solver) tooFew(v lsq.Verdict) {
 	}
 	s.list.Add(diag.Stop, "readings-too-few", s.doc.Survey.At, "the readings do not fix the shape of the room: {0} more needed", "take {1}",
 		diag.N(v.Missing), diag.T(join(names)))
+}
+
+// unread reports whether something is written for a line that could not be read.
+func (s *solver) unread(line string) bool {
+	from, to, _ := strings.Cut(line, "-")
+	return slices.ContainsFunc(s.doc.Survey.Unread, func(n document.Name) bool { return n.Text == line || n.Text == to+"-"+from })
+}
+
+// unreadMissing: where readings are written that could not be read, nobody is sent to take others before these are put right.
+func (s *solver) unreadMissing(missing int, others []string) bool {
+	var written []string
+	for _, n := range s.doc.Survey.Unread {
+		written = append(written, n.Text)
+	}
+	if len(written) == 0 {
+		return false
+	}
+	mend := "put right what is written for {1}"
+	if len(written) < missing && len(others) > 0 {
+		mend += ", and take {2}"
+	}
+	s.list.Add(diag.Stop, "readings-too-few", s.doc.Survey.At, "the readings do not fix the shape of the room: {0} more needed, and what is written for {1} can not be read", mend,
+		diag.N(missing), diag.T(join(written)), diag.T(join(others)))
+	return true
 }
 
 // pointName names a point of the network.
