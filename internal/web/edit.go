@@ -1,14 +1,12 @@
 package web
 
 import (
-	"bytes"
 	"encoding/json"
 	"errors"
 	"net/http"
 	"strconv"
 	"strings"
 
-	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/store"
 	"dryfit/internal/text"
@@ -68,26 +66,29 @@ var overtaken = fault{http.StatusConflict, "Others change the room faster than t
 func (s *Server) changeOnce(w http.ResponseWriter, r *http.Request, v *view, base store.Revision, ops []text.Op) error {
 	back := local(r.PostFormValue("back"))
 	p, known := pageNamed(back)
-	if clashes := clash(base.Text, v.Text, ops); len(clashes) > 0 {
-		return s.show(w, r, "clash", http.StatusConflict, &frame{Title: "Two people changed the same thing", Room: v, Body: clashes})
+	o, err := s.onto(r.Context(), base, v, ops)
+	if err != nil {
+		return err
 	}
-	next, refused := try(v.Text, ops)
+	if len(o.clashes) > 0 {
+		return s.show(w, r, "clash", http.StatusConflict, &frame{Title: "Two people changed the same thing", Room: v, Body: o.clashes})
+	}
 	preview := r.PostFormValue("preview") != ""
 	switch {
-	case len(refused) > 0 && known:
-		v.Refused, v.Typed = refused, typedIn(r)
+	case len(o.refused) > 0 && known:
+		v.Refused, v.Typed = o.refused, typedIn(r)
 		return s.render(w, requestFor(r, back), v, p, refusedStatus(preview))
-	case len(refused) > 0:
-		return fault{http.StatusUnprocessableEntity, refused[0].Say(v.style(v.Plan.Style))}
+	case len(o.refused) > 0:
+		return fault{http.StatusUnprocessableEntity, o.refused[0].Say(v.style(v.Plan.Style))}
 	case preview && known:
 		v.Unsaved = true
-		v.take(next)
+		v.take(o.text)
 		return s.render(w, requestFor(r, back), v, p, http.StatusOK)
-	case len(ops) == 0:
+	case len(o.ops) == 0:
 		http.Redirect(w, r, back, http.StatusSeeOther)
 		return nil
 	}
-	return s.keep(w, r, v, next, ops, 0)
+	return s.keep(w, r, v, o, store.Edit{Seen: base.Number})
 }
 
 func refusedStatus(preview bool) int {
@@ -97,14 +98,15 @@ func refusedStatus(preview bool) int {
 	return http.StatusUnprocessableEntity
 }
 
-// keep stores a text as the next revision and goes back to the page. It fails with Stale where another was quicker.
-func (s *Server) keep(w http.ResponseWriter, r *http.Request, v *view, next []byte, ops []text.Op, undoes int64) error {
-	raw, err := json.Marshal(ops)
+// keep stores what came of an edit as the next revision and goes back to the page. It fails with Stale where another was
+// quicker.
+func (s *Server) keep(w http.ResponseWriter, r *http.Request, v *view, o outcome, e store.Edit) error {
+	raw, err := json.Marshal(o.ops)
 	if err != nil {
 		return err
 	}
-	doc, _ := document.Read("room", next)
-	e := store.Edit{Base: v.Head, Undoes: undoes, Name: nameOf(doc.Name), Text: next, Ops: raw, By: s.who(r), At: s.now(), From: delivery(r)}
+	doc, _ := document.Read("room", o.text)
+	e.Base, e.Name, e.Text, e.Ops, e.By, e.At, e.From = v.Head, nameOf(doc.Name), o.text, raw, s.who(r), s.now(), delivery(r)
 	_, _, err = s.store.Append(r.Context(), v.ID, e)
 	if err != nil {
 		return err
@@ -129,34 +131,6 @@ func delivery(r *http.Request) store.Delivery {
 	return store.Delivery{Client: r.PostFormValue("client"), Seq: seq, Body: []byte(r.PostForm.Encode())}
 }
 
-// try applies operations and reads what comes out. What stops it that did not stop it before is a reason to refuse.
-func try(src []byte, ops []text.Op) (next []byte, refused diag.List) {
-	next, found := document.Apply(src, ops)
-	for _, f := range found {
-		if f.Class == diag.Stop {
-			refused = append(refused, f)
-		}
-	}
-	if len(refused) > 0 {
-		return src, refused
-	}
-	_, after := document.Read("room", next)
-	if !after.Stops() {
-		return next, nil
-	}
-	_, before := document.Read("room", src)
-	known := map[string]bool{}
-	for _, f := range before {
-		known[f.Code+f.At.Path] = true
-	}
-	for _, f := range after {
-		if f.Class == diag.Stop && !known[f.Code+f.At.Path] {
-			refused = append(refused, f)
-		}
-	}
-	return next, refused
-}
-
 // typedIn keeps what was typed, to show it again.
 func typedIn(r *http.Request) map[string]string {
 	out := map[string]string{}
@@ -173,47 +147,4 @@ func requestFor(r *http.Request, back string) *http.Request {
 		page.URL.RawQuery = query
 	}
 	return page
-}
-
-// clashed is one value that two people changed.
-type clashed struct {
-	Path               []string
-	Where              string
-	Theirs, Yours, Was string
-	Name               string // of the input that sets it after all
-}
-
-// clash finds what an edit would change that has changed since its base: at its path, above it or below it. The same
-// change made twice is none.
-func clash(base, head []byte, ops []text.Op) []clashed {
-	if bytes.Equal(base, head) {
-		return nil
-	}
-	old, _ := text.Parse(base)
-	now, _ := text.Parse(head)
-	var out []clashed
-	for _, op := range ops {
-		was, is := at(old, op.Path...), at(now, op.Path...)
-		gone := at(old, op.Path[:len(op.Path)-1]...) != nil && at(now, op.Path[:len(op.Path)-1]...) == nil
-		if !gone && same(was, is) || op.Do != text.Rename && flow(is) == op.Value {
-			continue
-		}
-		out = append(out, clashed{op.Path, strings.Join(op.Path, " > "), flow(is), op.Value, flow(was), doSet + ":" + pathName(op.Path)})
-	}
-	return out
-}
-
-func same(a, b *text.Node) bool {
-	if a == nil || b == nil {
-		return a == b
-	}
-	return text.Equal(a, b)
-}
-
-// flow is a node on one line; nothing is nothing.
-func flow(n *text.Node) string {
-	if n == nil {
-		return ""
-	}
-	return text.Flow(n)
 }

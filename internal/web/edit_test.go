@@ -2,8 +2,10 @@ package web
 
 import (
 	"fmt"
+	"html"
 	"net/http"
 	"net/url"
+	"regexp"
 	"strings"
 	"sync"
 	"testing"
@@ -107,26 +109,61 @@ func TestClash(t *testing.T) {
 	has(t, s.head(1), "A-B: 71-1/2\n", "B-C: 96-3/8\n")
 }
 
-// A value below one that was taken out by another is a clash too.
-func TestClashAboveAndBelow(t *testing.T) {
-	base, head := []byte("a: {b: {c: 1, d: 2}}\n"), []byte("a: {b: {c: 1, d: 3}}\n")
+// Two people in one place of the document: what differs merges, and a clash shows what both say and what was before.
+// Each line: what the first does, what the second does on the same page, and what comes of it.
+func TestTwoPeopleInOnePlace(t *testing.T) {
+	const hot, cold = `["stub-outs","hot stop"]`, `["stub-outs","cold stop"]`
+	add := func(name string) []string {
+		return []string{"add", `["stub-outs"]`, "new.name", name, "new.in", "long wall", "new.across", "30 from A", "new.up", "center 78 above floor", "new.diameter", "3/4"}
+	}
 	for _, c := range []struct {
-		head []byte
-		op   text.Op
-		want bool
+		name          string
+		theirs, yours []string
+		code          int
+		says          []string // by the document, or by the page of a clash
 	}{
-		{head, text.Op{Do: text.Set, Path: []string{"a", "b", "c"}, Value: "9"}, false},
-		{head, text.Op{Do: text.Set, Path: []string{"a", "b", "d"}, Value: "9"}, true},
-		{head, text.Op{Do: text.Set, Path: []string{"a", "b", "d"}, Value: "3"}, false},
-		{head, text.Op{Do: text.Remove, Path: []string{"a", "b"}}, true},
-		{[]byte("a: {}\n"), text.Op{Do: text.Set, Path: []string{"a", "b", "c"}, Value: "9"}, true},
-		{[]byte("a: {}\n"), text.Op{Do: text.Set, Path: []string{"a", "b", "new"}, Value: "9"}, true},
-		{[]byte("a: 5\n"), text.Op{Do: text.Add, Path: []string{"a", "b", "new"}, Value: "9"}, true},
+		{"two facts of one pipe", []string{`set:["stub-outs","hot stop","diameter"]`, "3/4"}, []string{`set:["stub-outs","hot stop","up"]`, "22 above floor"}, 303,
+			[]string{"hot stop:    {in: basin wall, across: 4 left of basin line,  up: 22 above floor, diameter: 3/4}"}},
+		{"two pipes added", add("shower arm"), add("body spray"), 303, []string{"shower arm: {", "body spray: {"}},
+		{"one pipe added twice", add("shower arm"), add("shower arm"), 303, []string{"shower arm: {"}},
+		{"one taken out, one changed", []string{"remove", hot}, []string{`set:["stub-outs","cold stop","diameter"]`, "3/4"}, 303, []string{"diameter: 3/4}"}},
+		{"taken out and changed", []string{"remove", cold}, []string{`set:["stub-outs","cold stop","diameter"]`, "3/4"}, 409,
+			[]string{"stub-outs &gt; cold stop", "nothing: it was taken out", "diameter: 3/4}", "diameter: 5/8}", "Take mine"}},
+		{"changed and taken out", []string{`set:["stub-outs","cold stop","diameter"]`, "3/4"}, []string{"remove", cold}, 409,
+			[]string{"stub-outs &gt; cold stop", "nothing: you took it out", "diameter: 3/4}", "diameter: 5/8}", "Take mine"}},
+		{"one fact, two values", []string{`set:["stub-outs","cold stop","diameter"]`, "3/4"}, []string{`set:["stub-outs","cold stop","diameter"]`, "1/2"}, 409,
+			[]string{"stub-outs &gt; cold stop &gt; diameter", "<pre>3/4</pre>", "<pre>1/2</pre>", "<pre>5/8</pre>"}},
 	} {
-		if got := len(clash(base, c.head, []text.Op{c.op})) > 0; got != c.want {
-			t.Errorf("%s with %v: clash %v", c.head, c.op, got)
+		s := open(t, nil)
+		both := []string{"base", "1", "back", "/room/1/measure"}
+		if w := s.post("/room/1/edit", append(both[:4:4], c.theirs...)...); w.Code != 303 {
+			t.Fatalf("%s: theirs: %d %s", c.name, w.Code, w.Body)
+		}
+		w := s.post("/room/1/edit", append(both[:4:4], c.yours...)...)
+		if w.Code != c.code {
+			t.Errorf("%s: %d, want %d\n%s", c.name, w.Code, c.code, w.Body)
+		}
+		if c.code == 303 {
+			has(t, s.head(1), c.says...)
+		} else {
+			has(t, w.Body.String(), c.says...)
 		}
 	}
+}
+
+// What a clash offers does what it says: the second person's value stands, as they meant it, in its place.
+func TestTakeMine(t *testing.T) {
+	s := open(t, nil)
+	s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", "remove", `["stub-outs","cold stop"]`)
+	w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `set:["stub-outs","cold stop","diameter"]`, "3/4")
+	form := regexp.MustCompile(`name="(value:[^"]*)" value="([^"]*)"`).FindStringSubmatch(w.Body.String())
+	if form == nil {
+		t.Fatalf("nothing is offered: %s", w.Body)
+	}
+	if w = s.post("/room/1/edit", "base", "2", "back", "/room/1/measure", html.UnescapeString(form[1]), html.UnescapeString(form[2])); w.Code != 303 {
+		t.Fatalf("%d %s", w.Code, w.Body)
+	}
+	has(t, s.head(1), "cold stop: {in: basin wall, across: 4 right of basin line, up: 21 above floor, diameter: 3/4}")
 }
 
 // Many write at once: every edit that was acknowledged is in the head, and every one made a revision of its own.

@@ -28,12 +28,13 @@ const (
 	doSet   = "set"   // one value as typed
 	doList  = "list"  // a list, typed with commas between
 	doAgain = "again" // a further reading, behind those that are there
+	doValue = "value" // what would stand behind the colon
 )
 
 // field asks for a single value.
 func (v *view) field(label string, path ...string) field {
 	f := v.input(doSet, label, path)
-	if n := at(v.Tree, path...); n != nil && f.Value == "" {
+	if n := text.At(v.Tree, path); n != nil && f.Value == "" {
 		f.Value = plain(n)
 	}
 	f.Says = v.about(path)
@@ -43,7 +44,7 @@ func (v *view) field(label string, path ...string) field {
 // list asks for a list in one line.
 func (v *view) list(label string, path ...string) field {
 	f := v.input(doList, label, path)
-	if n := at(v.Tree, path...); n != nil && f.Value == "" {
+	if n := text.At(v.Tree, path); n != nil && f.Value == "" {
 		f.Value = joined(n)
 	}
 	f.Says = v.about(path)

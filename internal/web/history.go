@@ -5,9 +5,9 @@ import (
 	"strconv"
 	"sync"
 
+	"dryfit/internal/document"
 	"dryfit/internal/plan"
 	"dryfit/internal/store"
-	"dryfit/internal/text"
 )
 
 var historyPage = pageOf{"history", history}
@@ -92,7 +92,7 @@ func (m *remembered) changes(from, to store.Revision) []string {
 	if ok {
 		return known
 	}
-	found := changes(from.Text, to.Text)
+	found := document.Describe(from.Text, to.Text)
 	m.mu.Lock()
 	defer m.mu.Unlock()
 	if m.said == nil || len(m.said) >= pastKept {
@@ -115,71 +115,8 @@ func (v *view) between(r *http.Request, h *past) error {
 		return err
 	}
 	b, err := v.server.store.At(v.ctx, v.ID, to)
-	h.From, h.To, h.Asked, h.Between = from, to, true, changes(a.Text, b.Text)
+	h.From, h.To, h.Asked, h.Between = from, to, true, document.Describe(a.Text, b.Text)
 	return err
-}
-
-// changes words the difference of two documents by path, in the document's own words.
-func changes(from, to []byte) []string {
-	a, _ := text.Parse(from)
-	b, _ := text.Parse(to)
-	out := differences(nil, "", a, b)
-	if len(out) == 0 && string(from) != string(to) {
-		out = []string{"comments or layout alone"}
-	}
-	return out
-}
-
-func differences(out []string, path string, a, b *text.Node) []string {
-	switch {
-	case a == nil:
-		return append(out, path+": "+text.Flow(b)+" (new)")
-	case b == nil:
-		return append(out, path+": taken out; it was "+text.Flow(a))
-	case a.Kind != text.Map || b.Kind != text.Map:
-		if !text.Equal(a, b) {
-			out = append(out, path+": "+text.Flow(a)+" → "+text.Flow(b))
-		}
-		return out
-	}
-	for _, e := range a.Entries {
-		out = differences(out, text.Join(path, e.Key), e.Value, b.Get(e.Key))
-	}
-	for _, e := range b.Entries {
-		if a.Get(e.Key) == nil {
-			out = differences(out, text.Join(path, e.Key), nil, e.Value)
-		}
-	}
-	return out
-}
-
-// undo takes the last change back, as a new revision.
-func (s *Server) undo(w http.ResponseWriter, r *http.Request) error {
-	return s.turnBack(w, r, func(t store.Trail) int64 { return t.Undo })
-}
-
-// redo takes the last undo back.
-func (s *Server) redo(w http.ResponseWriter, r *http.Request) error {
-	return s.turnBack(w, r, func(t store.Trail) int64 { return t.Redo })
-}
-
-// turnBack stores what stood before a revision. All that came after it has been taken back already, so nothing else of
-// anyone's is lost.
-func (s *Server) turnBack(w http.ResponseWriter, r *http.Request, which func(store.Trail) int64) error {
-	v, err := s.view(r)
-	if err != nil {
-		return err
-	}
-	n := which(v.Trail)
-	if n < 2 {
-		http.Redirect(w, r, local(r.PostFormValue("back")), http.StatusSeeOther)
-		return nil
-	}
-	before, err := s.store.At(r.Context(), v.ID, n-1)
-	if err != nil {
-		return err
-	}
-	return s.keep(w, r, v, before.Text, nil, n)
 }
 
 func itoa(n int64) string { return strconv.FormatInt(n, 10) }

@@ -9,6 +9,7 @@ import (
 	"dryfit/internal/plan"
 	"dryfit/internal/report"
 	"dryfit/internal/sheet"
+	"dryfit/internal/text"
 	"dryfit/internal/unit"
 )
 
@@ -66,7 +67,7 @@ type pieceLine struct {
 
 func layout(v *view, r *http.Request) (*frame, error) {
 	l := laidOut{Face: r.FormValue("face")}
-	if !v.Unsaved || at(v.Tree, "lay", l.Face) == nil { // while a hand moves a pattern its face is known, and every step counts
+	if !v.Unsaved || text.At(v.Tree, []string{"lay", l.Face}) == nil { // while a hand moves a pattern its face is known, and every step counts
 		if err := v.make(plan.Options{UpTo: plan.UpToSite}); err != nil {
 			return nil, err
 		}

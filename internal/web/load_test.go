@@ -166,7 +166,7 @@ func (c crowd) kept(s *site, rounds int) {
 func tapeOf(document []byte) map[string]string {
 	tree, _ := text.Parse(document)
 	out := map[string]string{}
-	for _, e := range at(tree, "survey", "tape").Entries {
+	for _, e := range text.At(tree, []string{"survey", "tape"}).Entries {
 		out[e.Key] = text.Flow(e.Value)
 	}
 	return out

@@ -156,7 +156,7 @@ func (v *view) lines(m *measured) []sheet.Line {
 func (v *view) lineNames() []string {
 	var names []string
 	have := map[string]bool{}
-	if n := at(v.Tree, "survey", "tape"); n != nil {
+	if n := text.At(v.Tree, []string{"survey", "tape"}); n != nil {
 		for _, e := range n.Entries {
 			from, to, _ := strings.Cut(e.Key, "-")
 			names = append(names, e.Key)
@@ -187,7 +187,7 @@ func (v *view) isSide(l sheet.Line) bool {
 func (v *view) taped(name string) taped {
 	path := []string{"survey", "tape", name}
 	t := taped{Name: strings.ReplaceAll(name, "-", "–")}
-	n := at(v.Tree, path...)
+	n := text.At(v.Tree, path)
 	switch {
 	case n != nil && n.Kind == text.Map:
 		t.Field = v.field(t.Name, append(path, "length")...).tape()

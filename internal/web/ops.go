@@ -17,12 +17,12 @@ func opsOf(form url.Values, base *text.Node) ([]text.Op, error) {
 		do, rest, _ := strings.Cut(name, ":")
 		typed := strings.TrimSpace(form.Get(name))
 		switch do {
-		case doSet, doList, doAgain:
+		case doSet, doList, doAgain, doValue:
 			path, err := pathOf(rest)
 			if err != nil {
 				return nil, err
 			}
-			if op, changed := change(do, path, typed, at(base, path...)); changed {
+			if op, changed := change(do, path, typed, text.At(base, path)); changed {
 				ops = append(ops, op)
 			}
 		case "remove":
@@ -65,6 +65,8 @@ func pathOf(s string) ([]string, error) {
 func change(do string, path []string, typed string, was *text.Node) (op text.Op, changed bool) {
 	set := func(value string) (text.Op, bool) { return text.Op{Do: text.Set, Path: path, Value: value}, true }
 	switch {
+	case do == doValue:
+		return set(typed)
 	case do == doAgain && typed == "":
 		return op, false
 	case do == doAgain:

@@ -38,11 +38,11 @@ func pinPath(face, field string) []string { return []string{"lay", face, "fields
 // pinOps reads what the hand did.
 func (v *view) pinOps(r *http.Request) ([]text.Op, error) {
 	face, field := r.PostFormValue("face"), r.PostFormValue("field")
-	if face == "" || field == "" || at(v.Tree, pinPath(face, field)[:4]...) == nil {
+	if face == "" || field == "" || text.At(v.Tree, pinPath(face, field)[:4]) == nil {
 		return nil, fault{http.StatusUnprocessableEntity, "That face is not laid in the document."}
 	}
 	if r.PostFormValue("free") != "" {
-		if at(v.Tree, pinPath(face, field)...) == nil {
+		if text.At(v.Tree, pinPath(face, field)) == nil {
 			return nil, nil
 		}
 		return []text.Op{{Do: text.Remove, Path: pinPath(face, field)}}, nil
@@ -77,7 +77,7 @@ func (v *view) chooseLayout(face, field, k string) ([]text.Op, error) {
 		op, ok := free.hold(face, z, z.Layouts[n])
 		return []text.Op{op}, heldOr(ok)
 	}
-	if at(v.Tree, pinPath(face, field)...) == nil {
+	if text.At(v.Tree, pinPath(face, field)) == nil {
 		return nil, nil
 	}
 	return []text.Op{{Do: text.Remove, Path: pinPath(face, field)}}, nil
@@ -156,7 +156,7 @@ func (v *view) heightPin(s unit.Style, _ plan.Field, face string, c geom.Point) 
 // floorPin: square off two walls, those that it was told off before if they will do.
 func (v *view) floorPin(s unit.Style, z plan.Field, face string, c geom.Point) (string, bool) {
 	var before []string
-	if off := at(v.Tree, append(pinPath(face, z.Name), "off")...); off != nil {
+	if off := text.At(v.Tree, append(pinPath(face, z.Name), "off")); off != nil {
 		for _, e := range off.Entries {
 			before = append(before, e.Key)
 		}
@@ -182,7 +182,7 @@ func (v *view) with(op text.Op) (*view, error) {
 
 // free is the view with no pin on a field, planned for its face.
 func (v *view) free(face, field string) (*view, error) {
-	if at(v.Tree, pinPath(face, field)...) != nil {
+	if text.At(v.Tree, pinPath(face, field)) != nil {
 		return v.with(text.Op{Do: text.Remove, Path: pinPath(face, field)})
 	}
 	out := *v

@@ -174,7 +174,7 @@ func TestPreviewRunsOneFace(t *testing.T) {
 		t.Error("a preview was kept")
 	}
 	v := view{Text: []byte(s.head(1))}
-	if v.Tree, _ = text.Parse(v.Text); at(v.Tree, "lay", "basin wall", "fields", "main", "tile") == nil {
+	if v.Tree, _ = text.Parse(v.Text); text.At(v.Tree, []string{"lay", "basin wall", "fields", "main", "tile"}) == nil {
 		t.Error("the field is gone")
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/plan"
+	"dryfit/internal/store"
 	"dryfit/internal/text"
 )
 
@@ -76,7 +77,7 @@ func (s *Server) replace(w http.ResponseWriter, r *http.Request) error {
 		http.Redirect(w, r, v.Address()+"/source", http.StatusSeeOther)
 		return nil
 	}
-	return s.keep(w, r, v, []byte(typed), nil, 0)
+	return s.keep(w, r, v, outcome{text: []byte(typed)}, store.Edit{})
 }
 
 // sentText reads a form with the document in it, or as a file. A browser ends lines of a form with CR LF; the document

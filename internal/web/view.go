@@ -130,17 +130,6 @@ func (v *view) Assumed() []string {
 	return out
 }
 
-// at gives the node at a path, or nil.
-func at(n *text.Node, path ...string) *text.Node {
-	for _, k := range path {
-		if n == nil {
-			return nil
-		}
-		n = n.Get(k)
-	}
-	return n
-}
-
 // pageOf fills a page for a room.
 type pageOf struct {
 	name string
