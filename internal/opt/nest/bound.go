@@ -27,10 +27,16 @@ func (m *model) coarse() *coarse {
 	c.first, c.stages = Whole, 0
 	c.kinds, c.sheets = slices.Clone(m.kinds), slices.Clone(m.sheets)
 	for i := range c.kinds {
-		c.kinds[i].w, c.kinds[i].h = max(1, c.kinds[i].w/step), max(1, c.kinds[i].h/step)
+		c.kinds[i].w, c.kinds[i].h = c.kinds[i].w/step, c.kinds[i].h/step
 	}
 	for i := range c.sheets {
 		c.sheets[i].w, c.sheets[i].h = c.sheets[i].w/step, c.sheets[i].h/step
+	}
+	c.need = slices.Clone(m.need)
+	for i, k := range c.kinds {
+		if min(k.w, k.h) == 0 { // it must not count: any number of it fits
+			c.kinds[i], c.need[i] = kind{w: 1, h: 1}, 0
+		}
 	}
 	out := &coarse{model: &c}
 	for _, s := range c.sheets {
@@ -52,7 +58,7 @@ func (m *model) allFull() bool {
 // fullAxes have every sum of sizes.
 func (m *model) fullAxes(s sheet) axes {
 	a := m.axes(s, func(int) bool { return true })
-	return axes{newAxis(a.sizesX, s.w, maxDense+1), newAxis(a.sizesY, s.h, maxDense+1), a.sizesX, a.sizesY}
+	return axes{newAxis(a.sizesX, s.w, maxDense+1, true), newAxis(a.sizesY, s.h, maxDense+1, true), a.sizesX, a.sizesY}
 }
 
 // heaviest is the filling of a sheet that weighs most when parts are without
@@ -68,11 +74,16 @@ func (c *coarse) heaviest(s int, weight []int64, st *steps) (pattern, int64) {
 // makes weights of its duals, for as many rounds as there are steps.
 func (m *model) lpWeights(st *steps, enough int64, keep func(*weights)) {
 	c := m.coarse()
-	a := m.newMaster(m.need, m.stock())
+	a := m.newMaster(c.need, m.stock())
 	a.free = true
 	best := int64(0)
 	for a.solve(st) && !st.over() {
 		worth, excess := a.duals()
+		for k, n := range c.need {
+			if n == 0 {
+				worth[k] = 0
+			}
+		}
 		w, added := c.offer(a, worth, excess, st)
 		if v := m.worth(w); v > best {
 			best = v

@@ -32,8 +32,12 @@
 //     LeastSide; of equal areas the one with the longer short side.
 //
 // An offcut on hand is a sheet of price 0 with its count. Sizes and prices are
-// whole numbers of any unit up to 2^30; nothing is rounded. No two offcuts are
-// compared across plans of different money.
+// whole numbers of any unit up to 2^30; what comes out is not rounded.
+//
+// Limits: beyond ExactParts parts the bound of money leaves out First and Stages,
+// and how often a part is wanted in one sheet, so that the gap may stay open where
+// the plan is the best. The offcut is proven the largest only up to ExactParts
+// parts without First and Stages, or where Largest happens to meet it.
 //
 // How it is solved: one sheet is filled for given worths of the parts by dynamic
 // programming over panels (Gilmore and Gomory, Operations Research 13, 1965;

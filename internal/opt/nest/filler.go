@@ -62,7 +62,8 @@ func (m *model) axes(b sheet, use func(k int) bool) axes {
 		}
 	}
 	ws, hs = distinct(ws), distinct(hs)
-	return axes{newAxis(ws, b.w, max(maxPoints, len(ws))), newAxis(hs, b.h, max(maxPoints, len(hs))), ws, hs}
+	just := m.first != Whole || m.stages > 0
+	return axes{newAxis(ws, b.w, maxPoints, just), newAxis(hs, b.h, maxPoints, just), ws, hs}
 }
 
 // fill gives a good filling of a sheet with no more than left of each kind, and
@@ -70,7 +71,7 @@ func (m *model) axes(b sheet, use func(k int) bool) axes {
 func (f *filler) fill(s int, worth []int64, left []int) (pattern, int64) {
 	a := f.axesOf(s, func(k int) bool { return left[k] > 0 && worth[k] > 0 })
 	m := f.m
-	if f.strip != nil {
+	if f.strip != nil && !a.x.even && !a.y.even {
 		m = f.strip
 	}
 	fl := newFilling(m, a.x, a.y, worth, f.most(s, left))

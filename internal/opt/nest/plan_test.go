@@ -74,9 +74,9 @@ func TestSame(t *testing.T) {
 
 // TestSaw: what the saw can do binds the plan and costs no less than freedom.
 func TestSaw(t *testing.T) {
-	free := Pack(parse(t, kitchen+" budget 20000"))
+	free := Pack(parse(t, kitchen+" budget 5000"))
 	for _, saw := range []string{"", " rip", " crosscut", " stages 2", " stages 3", " rip stages 3", " crosscut stages 4"} {
-		p := parse(t, kitchen+" budget 20000"+saw)
+		p := parse(t, kitchen+" budget 5000"+saw)
 		r := Pack(p)
 		if err := recheck(p, r); err != nil {
 			t.Errorf("%s: %v", saw, err)

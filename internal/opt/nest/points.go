@@ -12,21 +12,40 @@ type axis struct {
 	at   []int64
 	down []int16 // down[i*n+a]: what is left of point i behind a cut at point a; -1 nothing
 	full bool    // no sum was left out
+	even bool    // parts lie in the next larger point
 }
 
 // maxPoints bounds the points of an axis, since filling a sheet takes their
 // number to the third.
 const maxPoints = 110
 
-// newAxis makes the points up to end from sorted sizes.
-func newAxis(sizes []int64, end int64, most int) *axis {
+// newAxis makes the points up to end from sorted sizes. Where the sizes alone are
+// many, sums would find no room: the points are then evenly spread and parts take
+// the next larger one, or, if parts must lie in points of just their size, they
+// are the sizes and some even ones.
+func newAxis(sizes []int64, end int64, most int, just bool) *axis {
 	x := &axis{}
 	x.at, x.full = sums(sizes, end, most)
+	if !x.full && len(sizes) > most/3 {
+		x.at, x.even = evenly(end, most), !just
+		if just {
+			x.at = distinct(append(evenly(end, most/2), sizes...))
+		}
+	}
 	if n := len(x.at); n == 0 || x.at[n-1] != end {
 		x.at = append(x.at, end)
 	}
 	x.subtract()
 	return x
+}
+
+// evenly spreads points over an axis, rounded down so that two of them together
+// reach no farther than the point of their sum.
+func evenly(end int64, n int) (at []int64) {
+	for i := range int64(n) {
+		at = append(at, (i+1)*end/int64(n))
+	}
+	return distinct(at)
 }
 
 // maxDense is the longest axis whose every place is looked at.
@@ -136,9 +155,9 @@ func (x *axis) subtract() {
 	}
 }
 
-// index of a point, or -1.
+// index of the first point that is no smaller; -1 beyond the end.
 func (x *axis) index(v int64) int {
-	if i, ok := slices.BinarySearch(x.at, v); ok {
+	if i, _ := slices.BinarySearch(x.at, v); i < len(x.at) {
 		return i
 	}
 	return -1
