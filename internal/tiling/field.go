@@ -174,6 +174,10 @@ func (m *maker) hits(g *ground) []lay.Hit {
 	return out
 }
 
+// holeRoom is how far a hole's rim need be from a joint: twice what a tile needs beside a hole, so that a hole drilled a
+// little off still leaves enough. Farther is no better.
+const holeRoom = 20 * unit.Millimetre
+
 // holeClearance is the gap round a pipe that lets it move and a tile be set: 1/8 in all round (common practice 3 to
 // 6 mm), hidden by the escutcheon.
 const holeClearance = unit.Inch / 8
@@ -273,6 +277,7 @@ func (m *maker) input(g *ground) search.Input {
 	region, boxes := g.withoutBoxes()
 	in := search.Input{Region: region, Holes: boxes, Bond: g.bond, Edges: searchEdges(g.canvas), Mark: search.DefaultMark(m.doc.Units)}
 	in.Order, _ = judge.OrderOf(names(g.lay.LookFor))
+	in.Enough = holeRoom
 	if _, ok := g.centerLine(); ok && g.bond.Angle == 0 && g.side == nil {
 		in.Center = search.Line{Given: true} // the frame's origin is on it
 	}
