@@ -56,7 +56,7 @@ func jointKind(e site.Edge) string {
 	return "grout"
 }
 
-// Holes lists what is drilled in a face, from both datums, with the pieces that take it.
+// Holes lists what is drilled in a face, from both datums, with the pieces that take it; openings where the tile ends, and where the board does.
 func Holes(p plan.Plan, f site.Face, t tiling.Face) Table {
 	u := " (" + p.Style.System.String() + ")"
 	at, across, up := Datum(p, f)
@@ -79,7 +79,10 @@ func Holes(p plan.Plan, f site.Face, t tiling.Face) Table {
 		rect := func(what string, r geom.Rect) {
 			add("", o.Name+what+", lower left corner", r.Min, p.Style.Bare(r.W())+" × "+p.Style.Bare(r.H()), "")
 		}
-		tile := TileOpening(f, o)
+		tile := o.Rect
+		if len(t.Fields) > 0 {
+			tile = TileOpening(f, o)
+		}
 		rect(" ("+o.Kind+")", tile)
 		if tile != o.Rect {
 			rect(", board's edge", o.Rect)

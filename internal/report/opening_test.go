@@ -32,6 +32,16 @@ func TestTileOpeningAgainstThePieces(t *testing.T) {
 	}
 }
 
+// A face without tile has its openings once: at the board.
+func TestOpeningsOfABareFace(t *testing.T) {
+	p := niche(t, "edge: miter")
+	s, _ := p.Room.Face("shower wall")
+	want := p.Style.Bare(s.Openings[0].Rect.W()) + " × " + p.Style.Bare(s.Openings[0].Rect.H())
+	if got := strings.Join(flat(report.Holes(p, s, tiling.Face{})), "|"); strings.Count(got, "lower left corner") != 1 || !strings.Contains(got, want) {
+		t.Errorf("%s: %s is wanted once", got, want)
+	}
+}
+
 func flat(t report.Table) (out []string) {
 	for _, r := range t.Rows {
 		out = append(out, r...)
