@@ -60,6 +60,9 @@ func (s *solver) reveal(o document.Opening) (reveal, bool) {
 
 // measure settles depth and fall. The depth is from the wall's board to what is behind: a frame, or a niche's bare back.
 func (v *reveal) measure() bool {
+	if d := v.o.Depth; d.At.Line > 0 && !d.Known && !d.Unknown {
+		return false // what is written there can not be read: that has been told
+	}
 	if !v.o.Depth.Known {
 		v.s.list.Add(diag.Stop, "depth-unknown", v.o.At, "how deep {0} is is not known", "write depth: from the wall's board to the frame or the back", diag.T(v.o.Name))
 		return false

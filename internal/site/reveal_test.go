@@ -3,6 +3,7 @@ package site
 import (
 	"testing"
 
+	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/geom"
 	"dryfit/internal/unit"
@@ -108,6 +109,10 @@ func TestDepthMissing(t *testing.T) {
 	r := nicheRoom(t)
 	r.Openings[0].Depth = document.Value[unit.Length]{}
 	r.solve().wantSaid("depth-unknown", "niche")
+	r.Openings[0].Depth = document.Value[unit.Length]{Unknown: true, At: diag.Place{Line: 50}}
+	r.solve().wantSaid("depth-unknown", "niche")
+	r.Openings[0].Depth = document.Value[unit.Length]{At: diag.Place{Line: 50}} // written, and told as unreadable
+	r.solve().wantNot("depth-unknown")
 }
 
 // The wall is a plane over a belly of 1/4 in at 30 in: its face stands 1/4 + 1/8 + 3/8 = 3/4 in off the corner line, so 1/2 in off the board at the
