@@ -1,6 +1,7 @@
 package tiling
 
 import (
+	"fmt"
 	"strings"
 
 	"dryfit/internal/diag"
@@ -60,27 +61,49 @@ func (m *maker) moves(g *ground, in search.Input, origin geom.Point) []Move {
 				move.At = o.At
 			}
 		}
-		m.found(diag.Note, "opening-could-move", move.At, "{0}, while it can still move, does better {1}: {2}",
-			"change its place in the document and plan again", diag.T(move.Opening), diag.T(move.words(unit.DefaultStyle(m.doc.Units))),
-			diag.T(s.Why.Say(unit.DefaultStyle(m.doc.Units))))
+		say := judge.Join("", judge.Because("{0}, while it can still move, does better "+move.words(), append([]diag.Value{diag.T(move.Opening)}, move.values()...)...),
+			judge.Because(": "), s.Why)
+		m.found(diag.Note, "opening-could-move", move.At, say.Text, "change its place in the document and plan again", say.Values...)
 		out = append(out, move)
 	}
 	return out
 }
 
-// words says how far and which way.
-func (v Move) words(s unit.Style) string {
+// words says how far and which way; {1} and {2} stand for the values.
+func (v Move) words() string {
 	var out []string
+	for _, d := range v.directions() {
+		out = append(out, fmt.Sprintf("{%d} %s", len(out)+1, d.way))
+	}
+	return strings.Join(out, " and ")
+}
+
+func (v Move) values() []diag.Value {
+	var out []diag.Value
+	for _, d := range v.directions() {
+		out = append(out, diag.F(d.by))
+	}
+	return out
+}
+
+type direction struct {
+	by  unit.Length
+	way string
+}
+
+// directions lists the moves along each axis that are not nothing.
+func (v Move) directions() []direction {
+	var out []direction
 	for _, d := range []struct {
 		by          unit.Length
 		plus, minus string
 	}{{v.Across, "to the right", "to the left"}, {v.Up, "up", "down"}} {
 		switch {
 		case d.by > 0:
-			out = append(out, s.Fine().Format(d.by)+" "+d.plus)
+			out = append(out, direction{d.by, d.plus})
 		case d.by < 0:
-			out = append(out, s.Fine().Format(-d.by)+" "+d.minus)
+			out = append(out, direction{-d.by, d.minus})
 		}
 	}
-	return strings.Join(out, " and ")
+	return out
 }
