@@ -62,7 +62,6 @@ const unit = 1 << 20
 type worths struct {
 	m      *model
 	value  []float64
-	weight float64
 }
 
 func newWorths(m *model, power float64) *worths {
