@@ -17,10 +17,7 @@ type clashed struct {
 // shown readies clashes for the page. What stands in them stands as behind a colon, so it is set as that; where a name
 // was given there is no single value to set.
 func shown(list []document.Clash, ops []text.Op) []clashed {
-	named := false
-	for _, op := range ops {
-		named = named || op.Do == text.Rename
-	}
+	named := hasName(ops)
 	var out []clashed
 	for _, c := range list {
 		e := clashed{Where: strings.Join(c.Path, " > "), Theirs: c.Theirs, Yours: c.Yours, Was: c.Was}

@@ -108,6 +108,9 @@ func (s *Server) keep(w http.ResponseWriter, r *http.Request, v *view, o outcome
 	doc, _ := document.Read("room", o.text)
 	e.Base, e.Name, e.Text, e.Ops, e.By, e.At, e.From = v.Head, nameOf(doc.Name), o.text, raw, s.who(r), s.now(), delivery(r)
 	_, _, err = s.store.Append(r.Context(), v.ID, e)
+	if err == nil {
+		err = s.photosFollow(r.Context(), v.ID, o.ops)
+	}
 	if err != nil {
 		return err
 	}

@@ -29,6 +29,8 @@ const (
 	doList  = "list"  // a list, typed with commas between
 	doAgain = "again" // a further reading, behind those that are there
 	doValue = "value" // what would stand behind the colon
+
+	doRename = "rename" // another name, wherever the document speaks of the thing
 )
 
 // field asks for a single value.

@@ -3,6 +3,7 @@ package web
 import (
 	"html/template"
 	"net/http"
+	"slices"
 	"strings"
 
 	"dryfit/internal/diag"
@@ -16,20 +17,21 @@ var measurePage = pageOf{"measure", measure}
 
 // measured is what the page asks for and shows.
 type measured struct {
-	Drawing   template.HTML
-	ToScale   bool
-	Lines     []taped
-	Next      string // the line to tape next
-	Left      int    // lines not taped yet
-	Corners   []cornered
-	Walls     []thing
-	Things    []collection
-	Readings  report.Table
-	Floor     field
-	TapeTo    field
-	RoomName  field
-	InInches  bool
-	LevelOpen bool // the tape has fixed the shape and the level line has not been read at any corner
+	Drawing     template.HTML
+	ToScale     bool
+	Lines       []taped
+	Next        string // the line to tape next
+	Left        int    // lines not taped yet
+	Corners     []cornered
+	Walls       []thing
+	Things      []collection
+	Readings    report.Table
+	Floor       field
+	TapeTo      field
+	RoomName    field
+	InInches    bool
+	NameRefused bool // of a wall or a corner
+	LevelOpen   bool // the tape has fixed the shape and the level line has not been read at any corner
 }
 
 // taped is one line of the tape.
@@ -44,6 +46,7 @@ type taped struct {
 // cornered are the readings at one corner.
 type cornered struct {
 	Name     string
+	Called   field
 	Down, Up field
 }
 
@@ -51,6 +54,7 @@ type cornered struct {
 type thing struct {
 	Name   string
 	Path   string
+	Called field // its name
 	Fields []field
 	Says   []said
 
@@ -86,11 +90,19 @@ func measure(v *view, r *http.Request) (*frame, error) {
 	v.corners(&m)
 	m.Walls = v.walls()
 	m.Things = v.things()
+	m.NameRefused = m.nameRefused()
 	m.Floor = v.list("Floor, from the framing up", "floor", "build-up").like(v.sample("board 1/4, bed 3/16, tile", "board 6, bed 5, tile")).help("What is not known yet stays empty: then it is assumed, and said so.")
 	m.TapeTo = v.field("The tape touched", "survey", "tape to").oneOf("stud", "board", "tile face")
 	m.RoomName = v.field("Name of the room", "name")
 	m.Readings = report.Readings(v.Plan)
 	return &frame{Title: "Measure", Question: "What have I really got?", Answer: v.verdict(m), Body: m}, nil
+}
+
+// nameRefused reports whether a new name of a wall or a corner could not be had: the part of the page with it opens.
+func (m measured) nameRefused() bool {
+	refused := func(f field) bool { return len(f.Says) > 0 }
+	return slices.ContainsFunc(m.Walls, func(t thing) bool { return refused(t.Called) }) ||
+		slices.ContainsFunc(m.Corners, func(c cornered) bool { return refused(c.Called) })
 }
 
 // verdict says what the readings say so far.
@@ -216,7 +228,7 @@ func readingText(n *text.Node) string {
 
 func (v *view) corners(m *measured) {
 	for _, c := range v.Plan.Document.Survey.Corners {
-		m.Corners = append(m.Corners, cornered{c.Text,
+		m.Corners = append(m.Corners, cornered{c.Text, v.rename("Corner "+c.Text, "survey", "corners", c.Text),
 			v.field("Down to the floor at "+c.Text, "survey", "level line", "down", c.Text).tape(),
 			v.field("Up to the ceiling at "+c.Text, "survey", "level line", "up", c.Text).tape()})
 	}
@@ -226,7 +238,7 @@ func (v *view) corners(m *measured) {
 func (v *view) walls() []thing {
 	var out []thing
 	for _, w := range v.Plan.Document.Walls {
-		t := thing{Name: w.Name, Path: pathName([]string{"walls", w.Name}), Says: v.about([]string{"walls", w.Name})}
+		t := thing{Name: w.Name, Path: pathName([]string{"walls", w.Name}), Called: v.rename("Name of the wall", "walls", w.Name), Says: v.about([]string{"walls", w.Name})}
 		t.Fields = append(t.Fields, v.list("Build-up, from the studs outward", "walls", w.Name, "build-up").like(v.sample("board 1/2, bed 3/16, tile", "board 12.5, bed 5, tile")))
 		for _, c := range []string{w.Left, w.Right} {
 			t.Fields = append(t.Fields, v.field("Out of plumb at "+c, "walls", w.Name, "out of plumb", c).tape().help("How far the top leans into the room; with a minus, away."))

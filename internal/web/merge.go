@@ -36,7 +36,7 @@ func (s *Server) onto(ctx context.Context, base store.Revision, v *view, ops []t
 	case len(refused) > 0:
 		return outcome{refused: refused}, nil
 	}
-	return outcome{text: m.Text, ops: m.Ops, refused: newlyStopped(v.Text, m.Text)}, nil
+	return outcome{text: m.Text, ops: m.Ops, refused: newlyStopped(v.Text, m.Text, hasName(m.Ops))}, nil
 }
 
 // opsSince are the operations that led from one revision to the head, or nil where one of them is a text that was typed
@@ -69,7 +69,7 @@ func try(src []byte, ops []text.Op) (next []byte, refused diag.List) {
 	if refused = stops(found); len(refused) > 0 {
 		return src, refused
 	}
-	return next, newlyStopped(src, next)
+	return next, newlyStopped(src, next, hasName(ops))
 }
 
 func stops(found diag.List) (out diag.List) {
@@ -81,19 +81,26 @@ func stops(found diag.List) (out diag.List) {
 	return out
 }
 
-// newlyStopped is what stops a text that did not stop the one before: a reason to refuse it.
-func newlyStopped(src, next []byte) (refused diag.List) {
+// newlyStopped is what stops a text that did not stop the one before: a reason to refuse it. Where a thing has another
+// name now, what is said of it stands at another place.
+func newlyStopped(src, next []byte, named bool) (refused diag.List) {
 	_, after := document.Read("room", next)
 	if !after.Stops() {
 		return nil
 	}
 	_, before := document.Read("room", src)
+	key := func(f diag.Finding) string {
+		if named {
+			return f.Code
+		}
+		return f.Code + f.At.Path
+	}
 	known := map[string]bool{}
 	for _, f := range before {
-		known[f.Code+f.At.Path] = true
+		known[key(f)] = true
 	}
 	for _, f := range stops(after) {
-		if !known[f.Code+f.At.Path] {
+		if !known[key(f)] {
 			refused = append(refused, f)
 		}
 	}

@@ -25,6 +25,14 @@ func opsOf(form url.Values, base *text.Node) ([]text.Op, error) {
 			if op, changed := change(do, path, typed, text.At(base, path)); changed {
 				ops = append(ops, op)
 			}
+		case doRename:
+			path, err := pathOf(rest)
+			if err != nil {
+				return nil, err
+			}
+			if typed != path[len(path)-1] {
+				ops = append(ops, text.Op{Do: text.Rename, Path: path, Value: typed})
+			}
 		case "remove":
 			path, err := pathOf(typed)
 			if err != nil {

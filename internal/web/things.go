@@ -88,7 +88,7 @@ func (v *view) collection(k kind) collection {
 }
 
 func (v *view) thing(k kind, e text.Entry) thing {
-	t := thing{Name: e.Key, Path: pathName([]string{k.key, e.Key}), Says: v.about([]string{k.key, e.Key})}
+	t := thing{Name: e.Key, Path: pathName([]string{k.key, e.Key}), Called: v.rename("Name", k.key, e.Key), Says: v.about([]string{k.key, e.Key})}
 	for _, a := range k.asks {
 		t.Fields = append(t.Fields, v.dress(v.field(a.label, k.key, e.Key, a.key), a))
 	}

@@ -10,8 +10,9 @@ let hush;
 function tell(words) { told.textContent = words; told.hidden = !words; clearTimeout(hush); hush = setTimeout(() => { told.hidden = true; }, 6000); }
 
 // Parts of a page are put in the place of those that stand, but never under a person's fingers.
-function swap(html) {
+function swap(html, preview) {
   const page = new DOMParser().parseFromString(html, "text/html");
+  if (!preview && gone(page)) { anew(); return; }
   if (page.body.dataset.head) body.dataset.head = page.body.dataset.head;
   for (const part of document.querySelectorAll("[data-part]")) {
     const fresh = part.isConnected && part.id ? page.getElementById(part.id) : null;
@@ -30,6 +31,19 @@ function swap(html) {
   for (const b of document.querySelectorAll('input[name="base"]')) b.value = body.dataset.head;
   dress();
 }
+
+// An input that is gone belongs to a thing that was renamed or taken out: the page is then loaded anew, once nobody types
+// in it. Until then what is typed goes out as meant for the revision that the page shows.
+function gone(page) {
+  return [...document.querySelectorAll("main form input[id], main form select[id]")].some(i => i.name.includes('["') && !page.getElementById(i.id));
+}
+let old = false;
+function anew() {
+  const typing = document.activeElement?.matches("main input, main select, main textarea");
+  if (typing) { if (!old) tell("Names on this page have changed. It is loaded anew when you have typed."); old = true; return; }
+  line.then(() => location.reload());
+}
+document.addEventListener("focusout", () => { if (old) setTimeout(() => { if (!document.activeElement?.matches("main input, main select, main textarea")) anew(); }); });
 
 async function post(address, fields) {
   const answer = await fetch(address, { method: "POST", body: new URLSearchParams({ back: here(), ...fields }) });
@@ -50,7 +64,7 @@ document.addEventListener("input", e => {
   clearTimeout(typing);
   const mine = ++turn;
   typing = setTimeout(async () => {
-    try { const html = await post(form.action, { ...value(e.target), preview: "1" }); if (html && mine === turn) swap(html); } catch { /* the next letter tries again */ }
+    try { const html = await post(form.action, { ...value(e.target), preview: "1" }); if (html && mine === turn) swap(html, true); } catch { /* the next letter tries again */ }
   }, 140);
 });
 document.addEventListener("change", async e => {
@@ -95,7 +109,7 @@ async function follow() {
   while (moving && moving.dirty) {
     moving.dirty = false;
     const sent = performance.now();
-    try { const html = await post(room + "/pin", { ...moving.fields(), preview: "1" }); if (html && moving) swap(html); body.dataset.took = Math.round(performance.now() - sent); } catch (err) { tell(err.message); }
+    try { const html = await post(room + "/pin", { ...moving.fields(), preview: "1" }); if (html && moving) swap(html, true); body.dataset.took = Math.round(performance.now() - sent); } catch (err) { tell(err.message); }
   }
   asked = false;
   if (moving && moving.done) keep();
