@@ -60,8 +60,8 @@ const unit = 1 << 20
 // worths follow the waste of the sheets that parts were last cut from: what
 // lay in a wasteful sheet is worth more and is cut sooner.
 type worths struct {
-	m      *model
-	value  []float64
+	m     *model
+	value []float64
 }
 
 func newWorths(m *model, power float64) *worths {
