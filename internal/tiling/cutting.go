@@ -41,10 +41,14 @@ func (b blank) told() Blank {
 // defaultKerf is a wet saw's blade with its wander (common practice).
 const defaultKerf = unit.Inch / 16
 
-// judging is the budget of steps while layouts are compared; the plan itself takes the packing's own budget.
-const judging = 3000
+// Budgets of steps for the packing: while layouts are compared, and for the plan itself. More steps rarely save a tile;
+// the gap to the bound is printed.
+const (
+	judging = 3000
+	packing = 12_000
+)
 
-// pack finds the fewest blanks for the cut pieces of one size, within a budget of steps (0: the packing's own). A
+// pack finds the fewest blanks for the cut pieces of one size, within a budget of steps. A
 // hexagon yields one piece: its bound is by area.
 func (b blank) pack(pieces []piece.Piece, budget int) pair.Result {
 	if b.hex {

@@ -275,7 +275,7 @@ func (m *maker) layout(g *ground, c search.Candidate) Layout {
 func (m *maker) input(g *ground) search.Input {
 	face := g.canvas.face
 	region, boxes := g.withoutBoxes()
-	in := search.Input{Region: region, Holes: boxes, Bond: g.bond, Edges: searchEdges(g.canvas), Mark: search.DefaultMark(m.doc.Units)}
+	in := search.Input{Region: region, Holes: boxes, Bond: g.bond, Edges: searchEdges(g.canvas), Mark: m.searchMark(g)}
 	in.Order, _ = judge.OrderOf(names(g.lay.LookFor))
 	in.Enough = holeRoom
 	if _, ok := g.centerLine(); ok && g.bond.Angle == 0 && g.side == nil {
@@ -300,6 +300,14 @@ func searchEdges(c *canvas) []search.Edge {
 		out[i] = search.Edge{Name: e.Name, Opening: opening, Hidden: e.Hidden, Weight: e.Weight}
 	}
 	return out
+}
+
+// searchMark is the finest mark that a layout is set out by: on the small faces of openings a mark of the tape.
+func (m *maker) searchMark(g *ground) unit.Length {
+	if g.canvas.face.Kind == site.RevealFace {
+		return unit.DefaultStyle(m.doc.Units).Mark
+	}
+	return search.DefaultMark(m.doc.Units)
 }
 
 // withoutBoxes fills the boxes that lie within the field: a tile is notched round them as it is drilled for a pipe, so the

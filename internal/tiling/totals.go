@@ -49,7 +49,7 @@ func (u *usage) add(g good, mark string, f Field) {
 func (m *maker) totals(u usage) []Good {
 	var out []Good
 	for _, e := range u.list {
-		r := m.blank(e.good, e.size).pack(e.cut, 0)
+		r := m.blank(e.good, e.size).pack(e.cut, packing)
 		m.unfit(e, r)
 		g := m.total(e, r)
 		g.Blank = m.blank(e.good, e.size).told()
