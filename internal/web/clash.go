@@ -1,9 +1,11 @@
 package web
 
 import (
+	"net/http"
 	"strings"
 
 	"dryfit/internal/document"
+	"dryfit/internal/store"
 	"dryfit/internal/text"
 )
 
@@ -31,4 +33,40 @@ func shown(list []document.Clash, ops []text.Op) []clashed {
 		out = append(out, e)
 	}
 	return out
+}
+
+// clashing keeps what of a form clashes with nothing, and shows the rest with both values. A form may ask for a dozen
+// things: one that another changed is no reason to lose the others.
+func (s *Server) clashing(w http.ResponseWriter, r *http.Request, v *view, base store.Revision, ops []text.Op, list []clashed) error {
+	f := &frame{Title: "Two people changed the same thing", Room: v, Body: list}
+	o, err := s.peaceful(r, v, base, ops)
+	if err == nil && len(o.ops) > 0 && r.PostFormValue("preview") == "" {
+		if err = s.append(r, v, o, store.Edit{Seen: base.Number}); err == nil {
+			f.Answer = "What else you had typed is kept."
+			f.Room, err = s.view(r)
+		}
+	}
+	if err != nil {
+		return err
+	}
+	return s.show(w, r, "clash", http.StatusConflict, f)
+}
+
+// peaceful puts those operations onto the head that clash with nothing, if they can stand without the others.
+func (s *Server) peaceful(r *http.Request, v *view, base store.Revision, ops []text.Op) (outcome, error) {
+	var rest []text.Op
+	for _, op := range ops {
+		o, err := s.onto(r.Context(), base, v, []text.Op{op})
+		if err != nil {
+			return outcome{}, err
+		}
+		if len(o.clashes) == 0 {
+			rest = append(rest, op)
+		}
+	}
+	o, err := s.onto(r.Context(), base, v, rest)
+	if err != nil || len(o.clashes) > 0 || len(o.refused) > 0 {
+		return outcome{}, err
+	}
+	return o, nil
 }

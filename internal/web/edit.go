@@ -71,7 +71,7 @@ func (s *Server) changeOnce(w http.ResponseWriter, r *http.Request, v *view, bas
 		return err
 	}
 	if len(o.clashes) > 0 {
-		return s.show(w, r, "clash", http.StatusConflict, &frame{Title: "Two people changed the same thing", Room: v, Body: o.clashes})
+		return s.clashing(w, r, v, base, ops, o.clashes)
 	}
 	preview := r.PostFormValue("preview") != ""
 	switch {
@@ -98,9 +98,17 @@ func refusedStatus(preview bool) int {
 	return http.StatusUnprocessableEntity
 }
 
-// keep stores what came of an edit as the next revision and goes back to the page. It fails with Stale where another was
-// quicker.
+// keep stores what came of an edit and goes back to the page.
 func (s *Server) keep(w http.ResponseWriter, r *http.Request, v *view, o outcome, e store.Edit) error {
+	if err := s.append(r, v, o, e); err != nil {
+		return err
+	}
+	http.Redirect(w, r, local(r.PostFormValue("back")), http.StatusSeeOther)
+	return nil
+}
+
+// append stores what came of an edit as the next revision. It fails with Stale where another was quicker.
+func (s *Server) append(r *http.Request, v *view, o outcome, e store.Edit) error {
 	raw, err := json.Marshal(o.ops)
 	if err != nil {
 		return err
@@ -111,11 +119,7 @@ func (s *Server) keep(w http.ResponseWriter, r *http.Request, v *view, o outcome
 	if err == nil {
 		err = s.photosFollow(r.Context(), v.ID, o.ops)
 	}
-	if err != nil {
-		return err
-	}
-	http.Redirect(w, r, local(r.PostFormValue("back")), http.StatusSeeOther)
-	return nil
+	return err
 }
 
 func nameOf(name string) string {

@@ -151,6 +151,18 @@ func TestTwoPeopleInOnePlace(t *testing.T) {
 	}
 }
 
+// One value of a form clashes: the others are kept, and the page says so.
+func TestClashKeepsTheRestOfTheForm(t *testing.T) {
+	s := open(t, nil)
+	s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `set:["survey","tape","A-B"]`, "71-3/8")
+	w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `set:["survey","tape","A-B"]`, "71-1/2", `set:["survey","tape","B-C"]`, "96-3/8", `set:["name"]`, "Attic")
+	if w.Code != 409 {
+		t.Fatalf("%d", w.Code)
+	}
+	has(t, w.Body.String(), "What else you had typed is kept", "<pre>71-3/8</pre>", "<pre>71-1/2</pre>", `name="base" value="3"`)
+	has(t, s.head(1), "A-B: 71-3/8\n", "B-C: 96-3/8\n", "name: Attic\n")
+}
+
 // What a clash offers does what it says: the second person's value stands, as they meant it, in its place.
 func TestTakeMine(t *testing.T) {
 	s := open(t, nil)

@@ -105,6 +105,50 @@ func TestTwoPeople(t *testing.T) {
 	two.until(`document.querySelector(".line input").value === "71-1/2" && document.querySelector("#drawing").textContent.includes("71-1/2")`)
 }
 
+// Two people type into the same input: the second sees both values, chooses, and nothing of either was lost before.
+func TestTwoPeopleClash(t *testing.T) {
+	s := open(t, nil)
+	one := browse(s, 1280, 900, false)
+	one.open("/room/1/measure")
+	two := one.another(360, 760)
+	two.open("/room/1/measure")
+	two.until(`document.documentElement.classList.contains("js")`)
+	two.do(chromedp.Focus(chromedp.CSS(".line input"))) // and is called away
+	one.do(chromedp.Focus(chromedp.CSS(".line input")))
+	one.do(chromedp.Evaluate[chromedp.Void](`document.activeElement.select()`))
+	one.keys("71-1/2" + kb.Tab)
+	two.until(`document.body.dataset.head === "2"`)
+	two.do(chromedp.Evaluate[chromedp.Void](`document.activeElement.select()`))
+	two.keys("71-5/8" + kb.Tab)
+	two.until(`document.body.innerText.includes("71-1/2") && document.body.innerText.includes("71-5/8") && document.querySelector(".clash button") !== null`)
+	has(t, s.head(1), "A-B: 71-1/2\n")
+	two.picture("clash-360")
+	two.do(chromedp.Click(chromedp.CSS(".clash button")))
+	one.until(`document.querySelector(".line input").value === "71-5/8"`)
+	has(t, s.head(1), "A-B: 71-5/8\n")
+}
+
+// One gives a wall a name while the other types into a form of it: what is typed goes to the wall, and then the page is
+// the one with the new name.
+func TestRenameUnderAPage(t *testing.T) {
+	s := open(t, nil)
+	one := browse(s, 1280, 900, false)
+	one.open("/room/1/measure")
+	one.until(`document.documentElement.classList.contains("js")`)
+	eval[bool](one, `(() => { document.querySelectorAll("details").forEach(d => { d.open = true; }); document.querySelector('input[name=\'list:["walls","long wall","build-up"]\']').focus(); return true; })()`)
+	if w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `rename:["walls","long wall"]`, "bath wall"); w.Code != 303 {
+		t.Fatal(w.Code)
+	}
+	one.until(`document.querySelector("#told").textContent.includes("loaded anew")`)
+	eval[bool](one, `(() => { document.activeElement.select(); return true; })()`)
+	one.keys("board 5/8, tile")
+	eval[bool](one, `(() => { document.activeElement.blur(); return true; })()`)
+	one.until(`document.querySelector('input[name=\'list:["walls","bath wall","build-up"]\']').value === "board 5/8, tile" && document.body.dataset.head === "3"`)
+	if doc := s.head(1); strings.Contains(doc, "\n  long wall:") || !strings.Contains(doc, "board 5/8, tile") {
+		t.Errorf("the document is\n%s", doc)
+	}
+}
+
 // A piece is ticked while the server can not be reached; the tick waits on the device and comes later.
 func TestTickOffline(t *testing.T) {
 	s := open(t, nil)
