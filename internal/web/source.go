@@ -1,6 +1,7 @@
 package web
 
 import (
+	"errors"
 	"io"
 	"net/http"
 	"strings"
@@ -64,8 +65,7 @@ func (s *Server) replace(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if base != "" && base != itoa(v.Head) {
-		return s.show(w, r, "clash", http.StatusConflict, &frame{Title: "Two people changed the document", Room: v,
-			Body: []clashed{{Where: "the whole document", Theirs: string(v.Text), Yours: typed}}})
+		return s.replaceOld(w, r, v, typed)
 	}
 	_, faults := text.Parse([]byte(typed))
 	doc, found := document.Read("room", []byte(typed))
@@ -78,6 +78,51 @@ func (s *Server) replace(w http.ResponseWriter, r *http.Request) error {
 		return nil
 	}
 	return s.keep(w, r, v, outcome{text: []byte(typed)}, store.Edit{})
+}
+
+// replaceOld takes a document that was typed over an older revision: what it says otherwise than that revision, where
+// that is all that was typed, and it can stand with what others have changed. New comments and another layout are no
+// operations; then both texts are shown.
+func (s *Server) replaceOld(w http.ResponseWriter, r *http.Request, v *view, typed string) error {
+	base, err := s.base(r, v)
+	if err != nil {
+		return err
+	}
+	ops, all := typedOver(base.Text, typed)
+	for tries := 0; all && tries < triesToKeep; tries++ {
+		o, err := s.onto(r.Context(), base, v, ops)
+		if err != nil {
+			return err
+		}
+		if len(o.clashes)+len(o.refused)+len(o.ops) == 0 {
+			http.Redirect(w, r, v.Address()+"/source", http.StatusSeeOther)
+			return nil
+		}
+		if len(o.clashes)+len(o.refused) > 0 {
+			break
+		}
+		if err := s.keep(w, r, v, o, store.Edit{Seen: base.Number}); !errors.Is(err, store.Stale) {
+			return err
+		}
+		if v, err = s.view(r); err != nil {
+			return err
+		}
+	}
+	return s.show(w, r, "clash", http.StatusConflict, &frame{Title: "Two people changed the document", Room: v,
+		Body: []clashed{{Where: "the whole document", Theirs: string(v.Text), Yours: typed}}})
+}
+
+// typedOver are the operations that make what was typed from the text that it was typed over; false where they do not
+// make it to the letter.
+func typedOver(base []byte, typed string) ([]text.Op, bool) {
+	was, _ := text.Parse(base)
+	is, faults := text.Parse([]byte(typed))
+	if faults.Stops() {
+		return nil, false
+	}
+	ops := text.Diff(was, is)
+	made, found := text.Apply(base, ops)
+	return ops, !found.Stops() && string(made) == typed
 }
 
 // sentText reads a form with the document in it, or as a file. A browser ends lines of a form with CR LF; the document

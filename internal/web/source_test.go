@@ -22,6 +22,38 @@ func TestSourceIsKeptAsTyped(t *testing.T) {
 	}
 }
 
+// A document typed over an older revision: values that another has left alone are put into the head. A clash, a comment,
+// and what could not stand beside the other's change bring both texts, and nothing is kept.
+func TestSourceTypedOverAnOlderOne(t *testing.T) {
+	for _, c := range []struct {
+		old, new string
+		code     int
+	}{
+		{"A-B: 71-7/16", "A-B: 71-1/2", 303},
+		{"mark: 1/16", "mark: 1/16", 303}, // nothing but the other's change
+		{"name: Quarry Row washroom", "name: Loft", 409},
+		{"mark: 1/16", "mark: 1/16 # fine", 409},
+		{"in: basin wall", "in: no such wall", 409},
+		{"units: in", "units: [in", 409},
+	} {
+		s := open(t, nil)
+		was := s.head(1)
+		s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `set:["name"]`, "Attic")
+		theirs := s.head(1)
+		w := s.post("/room/1/source", "base", "1", "back", "/room/1/source", "text", strings.Replace(was, c.old, c.new, 1))
+		want := theirs
+		if c.code == 303 {
+			want = strings.Replace(theirs, c.old, c.new, 1)
+		}
+		if w.Code != c.code || s.head(1) != want {
+			t.Errorf("%s: %d, and the document is\n%s", c.new, w.Code, s.head(1))
+		}
+		if c.code == 409 {
+			has(t, w.Body.String(), "name: Attic", htmlOf(c.new))
+		}
+	}
+}
+
 // A text that is no document is refused with its faults beside its lines, and is still in the form.
 func TestBrokenSourceIsNotKept(t *testing.T) {
 	s := open(t, nil)
