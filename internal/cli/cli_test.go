@@ -17,7 +17,7 @@ func TestMain(m *testing.M) {
 	})
 }
 
-// Each script in testdata/script is a session that a person could type.
+// Each script in testdata/script is what a person could type.
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{Dir: "testdata/script", RequireExplicitExec: true, Cmds: map[string]func(*testscript.TestScript, bool, []string){
 		"rooms": makeRooms,
