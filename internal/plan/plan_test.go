@@ -2,6 +2,7 @@ package plan_test
 
 import (
 	"context"
+	"slices"
 	"testing"
 
 	"dryfit/internal/demo"
@@ -20,23 +21,47 @@ func TestDemosPlan(t *testing.T) {
 			if f.Class == diag.Stop {
 				t.Errorf("%s:%d: %s: %s", r.File, f.At.Line, f.Code, f.Say(p.Style))
 			}
-			t.Logf("%v %d %s: %s", f.Class, f.At.Line, f.Code, f.Say(p.Style))
 		}
 		if len(p.Tiling.Faces) != len(p.Document.Lay) {
 			t.Errorf("%s: %d faces laid of %d", r.File, len(p.Tiling.Faces), len(p.Document.Lay))
 		}
 		for _, f := range p.Tiling.Faces {
 			for _, z := range f.Fields {
-				c := z.Chosen()
-				t.Logf("%s %s: %d whole %d cut, %d..%d tiles; %s | %s", f.Name, z.Name, c.Whole, c.CutCount, c.TilesLeast, c.Tiles, c.Why.Say(p.Style), c.WhyNot.Say(p.Style))
+				if len(z.Chosen().Pieces) == 0 || z.Chosen().Why.Text == "" {
+					t.Errorf("%s: %s on %s has no pieces or no reason", r.File, z.Name, f.Name)
+				}
 			}
 		}
-		for _, g := range p.Tiling.Goods {
-			g.From = nil
-			t.Logf("%+v", g)
+	}
+}
+
+// Each stage runs once, in order; a run for one face lays that face alone.
+func TestStagesRunOnce(t *testing.T) {
+	r := demo.Rooms()[0]
+	for _, c := range []struct {
+		o     plan.Options
+		want  []string
+		faces int
+	}{
+		{plan.Options{}, []string{"read", "measure", "lay out"}, 5},
+		{plan.Options{UpTo: plan.UpToSite}, []string{"read", "measure"}, 0},
+		{plan.Options{Face: "long wall", Quick: true}, []string{"read", "measure", "lay out"}, 1},
+	} {
+		var ran []string
+		c.o.Step = func(stage string) { ran = append(ran, stage) }
+		p, err := plan.Make(context.Background(), r.File, r.Text, c.o)
+		if err != nil || !slices.Equal(ran, c.want) || len(p.Tiling.Faces) != c.faces {
+			t.Errorf("%+v: ran %v, %d faces, %v", c.want, ran, len(p.Tiling.Faces), err)
 		}
-		for _, a := range p.Assumed {
-			t.Logf("assumed %s (%s)", a.Say(p.Style), a.Source)
-		}
+	}
+}
+
+// A canceled run says so and gives what it has.
+func TestCanceled(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	r := demo.Rooms()[0]
+	if p, err := plan.Make(ctx, r.File, r.Text, plan.Options{}); err == nil || p.Name == "" {
+		t.Errorf("%q, %v", p.Name, err)
 	}
 }
