@@ -21,7 +21,7 @@ type side struct {
 
 // border returns the strip along the face's outline, openings left out, and that with its joint.
 func (m *maker) border(c *canvas, f document.Field, g good) (own, grown geom.Region, ok bool) {
-	inner := c.label(site.Edge{Kind: site.FreeEdge, Name: "inside of " + f.Name, Shows: true, Weight: 2})
+	inner := c.label(site.Edge{Kind: site.FreeEdge, Name: "inside of " + f.Name, Weight: 2})
 	meets := c.label(site.Edge{Kind: site.FreeEdge, Name: f.Name, Joint: g.joint, Weight: 1})
 	own, ok1 := c.strip(f.Border.V, inner)
 	grown, ok2 := c.strip(f.Border.V+g.joint, meets)

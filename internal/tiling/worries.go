@@ -1,7 +1,11 @@
 package tiling
 
 import (
+	"slices"
+
 	"dryfit/internal/diag"
+	"dryfit/internal/document"
+	"dryfit/internal/geom"
 	"dryfit/internal/rule"
 	"dryfit/internal/tiling/piece"
 	"dryfit/internal/unit"
@@ -21,6 +25,7 @@ func (m *maker) worries(g *ground, pieces []piece.Piece) {
 		}
 	}
 	m.smallCuts(g, pieces)
+	m.shownCuts(g, pieces)
 	m.slim(g, pieces)
 }
 
@@ -74,6 +79,33 @@ func (m *maker) hole(g *ground, p piece.Piece, h piece.PieceHole) {
 			"move the layout, or open the hole to the edge as a notch", diag.T(h.Name), diag.F(h.ToEdge), diag.T(p.Address), face,
 			diag.F(rule.EdgeOfHole.Limit), diag.T(rule.EdgeOfHole.Cite())).Rule = rule.EdgeOfHole.ID
 	}
+}
+
+// shownCuts tells of cut edges that nothing covers: stone can be re-finished, other tile wants a profile or a factory edge.
+func (m *maker) shownCuts(g *ground, pieces []piece.Piece) {
+	for i, e := range g.canvas.edges {
+		n := cutAt(pieces, geom.Label(i+1))
+		if n == 0 || !e.Shows || e.Miter {
+			continue
+		}
+		mend := "put the factory edge there, or a profile over it"
+		if g.good.tile.Kind == document.Stone {
+			mend = "re-finish the cut edges like the face, or put the factory edge there"
+		}
+		m.found(diag.Note, "cut-edge-shows", g.field.At, "pieces of {1} on {2} whose cut edge shows at {3}: {0}", mend,
+			diag.N(n), diag.T(g.name()), diag.T(g.canvas.face.Name), diag.T(e.Name))
+	}
+}
+
+// cutAt counts the pieces that an edge cuts.
+func cutAt(pieces []piece.Piece, l geom.Label) int {
+	n := 0
+	for _, p := range pieces {
+		if slices.ContainsFunc(p.Edges, func(e piece.PieceEdge) bool { return e.Label == l }) {
+			n++
+		}
+	}
+	return n
 }
 
 // smallCuts counts the pieces that show less than half a tile, where the published advice is to avoid them.

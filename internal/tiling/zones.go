@@ -42,7 +42,7 @@ func (m *maker) zones(c *canvas, lay document.Lay) []zone {
 		if !ok {
 			continue
 		}
-		own, grown, ok := m.claim(c, f, g)
+		own, grown, ok := m.claim(c, f, g, i == 0)
 		if !ok {
 			continue
 		}
@@ -69,7 +69,8 @@ func (m *maker) zones(c *canvas, lay document.Lay) []zone {
 }
 
 // claim returns what a field asks for, and that grown by its joint, which is what earlier fields lose.
-func (m *maker) claim(c *canvas, f document.Field, g good) (own, grown geom.Region, ok bool) {
+// Where the first field ends, nothing covers its edge; a later one ends at the first.
+func (m *maker) claim(c *canvas, f document.Field, g good, first bool) (own, grown geom.Region, ok bool) {
 	if f.Border.Known {
 		return m.border(c, f, g)
 	}
@@ -80,7 +81,7 @@ func (m *maker) claim(c *canvas, f document.Field, g good) (own, grown geom.Regi
 	if !cut {
 		return c.face.Cut, c.face.Cut, true
 	}
-	ends := c.label(site.Edge{Kind: site.FreeEdge, Name: "end of " + f.Name, Shows: true, Weight: 2})
+	ends := c.label(site.Edge{Kind: site.FreeEdge, Name: "end of " + f.Name, Shows: first, Weight: 2})
 	meets := c.label(site.Edge{Kind: site.FreeEdge, Name: f.Name, Joint: g.joint, Weight: 1})
 	wide := geom.Rect{Min: box.Min.Sub(geom.Point{X: g.joint, Y: g.joint}), Max: box.Max.Add(geom.Point{X: g.joint, Y: g.joint})}
 	// What is lost is the plain rectangle, not its share of the face: where both lean along a wall, two roundings of one

@@ -1,6 +1,7 @@
 package tiling
 
 import (
+	"strings"
 	"testing"
 
 	"dryfit/internal/geom"
@@ -236,5 +237,28 @@ func TestOriginLiesWithinTheField(t *testing.T) {
 				t.Errorf("%s, layout %d: %v, %v is outside", bond, i+1, l.Origin.X.In(), l.Origin.Y.In())
 			}
 		}
+	}
+}
+
+// Stone that ends free at a height shows its cut edges: they are to be re-finished. Whole tiles up to that height show none.
+func TestCutEdgesThatShow(t *testing.T) {
+	const stone = "size: 12 x 12 x 3/8, kind: stone, turns: any, variation: 0, warpage: 0"
+	find := func(field string) (said string) {
+		doc, solved := room(t, "A: 40, B: 40, C: 40, D: 40", "\ntiles:\n  plain: {"+stone+"}\nlay:\n  back: {fields: {main: {tile: plain, "+field+"}}}\n")
+		_, found, _ := Make(doc, solved, Options{})
+		for _, f := range found {
+			if f.Code == "cut-edge-shows" {
+				said = f.Mend
+			}
+		}
+		return said
+	}
+	// The pin puts a joint 12-1/8 in above the finished floor, so a course would end at 36-3/8: 40 cuts through the next.
+	const pin = "bond: stack, joint: 1/8, pin: {across: 30 from A, up: 12-3/16 above floor}"
+	if got := find("to: 40 above floor, " + pin); !strings.HasPrefix(got, "re-finish") {
+		t.Errorf("mend is %q", got)
+	}
+	if got := find(pin); got != "" {
+		t.Errorf("no edge is free, and %q", got)
 	}
 }
