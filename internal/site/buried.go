@@ -57,15 +57,15 @@ func (s *solver) buriedRect(f Face, b document.Buried) (geom.Rect, bool) {
 	return r, ok
 }
 
-// Near lists the pipes and cables recorded nearer to a round thing than the clearance for holes and screws; a pipe or cable at its very
-// center is the one that it serves, and is left out.
+// Near lists the pipes and cables recorded nearer to a round thing than the clearance for holes and screws. A pipe at its very
+// center is the one that comes through it, and is left out; a cable there is drilled into.
 func (f Face) Near(center geom.Point, diameter unit.Length) []Buried {
 	var out []Buried
 	for _, b := range f.Buried {
 		if b.Kind != "pipe" && b.Kind != "cable" {
 			continue
 		}
-		if gap := away(b.Rect, center); gap > 0 && gap-diameter/2 < rule.BuriedClear.Limit {
+		if gap := away(b.Rect, center); (gap > 0 || b.Kind == "cable") && gap-diameter/2 < rule.BuriedClear.Limit {
 			out = append(out, b)
 		}
 	}
@@ -82,7 +82,7 @@ func away(r geom.Rect, p geom.Point) unit.Length {
 func (s *solver) nearBuried(f Face) {
 	r := rule.BuriedClear
 	for _, h := range f.Holes {
-		d := max(h.Diameter, h.Drill)
+		d := max(h.Diameter, h.Drilled(s.doc.Tools))
 		for _, b := range f.Near(h.Center, d) {
 			s.list.Add(diag.Stop, "hole-near-buried", h.At, "the hole of {0} comes within {1} of {2} in {3}; {4} is kept clear", "do not drill there; local codes and a licensed trade decide",
 				diag.T(h.Name), diag.L(max(0, away(b.Rect, h.Center)-d/2)), diag.T(b.Name), diag.T(f.Name), diag.X(r.Limit)).Rule = r.ID

@@ -178,36 +178,17 @@ func (m *maker) hits(g *ground) []lay.Hit {
 // little off still leaves enough. Farther is no better.
 const holeRoom = 20 * unit.Millimetre
 
-// holeClearance is the gap round a pipe that lets it move and a tile be set: 1/8 in all round (common practice 3 to
-// 6 mm), hidden by the escutcheon.
-const holeClearance = unit.Inch / 8
-
-// drill is the diameter to drill: asked for, or the pipe and its clearance; 0 where neither is known.
+// drill is the diameter to drill; what is assumed for it, and that it is not known, is said.
 func (m *maker) drill(h site.Hole) unit.Length {
+	d := h.Drilled(m.doc.Tools)
 	switch {
-	case h.Drill > 0:
-		return h.Drill
-	case h.Diameter > 0:
-		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round, and then the next core bit", "common practice", diag.T(h.Name), diag.F(holeClearance))
-		return m.nextBit(h.Diameter + 2*holeClearance)
+	case d == 0:
+		m.found(diag.Unchecked, "hole-unknown", h.At, "not checked: the hole for {0}, its diameter is missing",
+			"give its diameter, or the hole to drill", diag.T(h.Name))
+	case h.Drill == 0:
+		m.assume(h.At, "hole for {0} taken {1} wider than the pipe all round, and then the next core bit", "common practice", diag.T(h.Name), diag.F(site.HoleClearance))
 	}
-	m.found(diag.Unchecked, "hole-unknown", h.At, "not checked: the hole for {0}, its diameter is missing",
-		"give its diameter, or the hole to drill", diag.T(h.Name))
-	return 0
-}
-
-// nextBit is the least core bit that makes room for a hole; the hole itself where no bit does.
-func (m *maker) nextBit(hole unit.Length) unit.Length {
-	best := unit.Length(0)
-	for _, b := range m.doc.Tools.CoreBits {
-		if b.Known && b.V >= hole && (best == 0 || b.V < best) {
-			best = b.V
-		}
-	}
-	if best == 0 {
-		return hole
-	}
-	return best
+	return d
 }
 
 // at lays the field at an origin of the pattern's frame, describes every piece and counts the tiles; once for each origin.
