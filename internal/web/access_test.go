@@ -26,7 +26,7 @@ func TestAccess(t *testing.T) {
 			b.do(chromedp.EmulateViewport(width, 900))
 			b.open("/")
 			eval[bool](b, fmt.Sprintf(`fetch("/look", {method: "POST", body: new URLSearchParams({light: %q, back: "/"})}).then(r => r.ok)`, light))
-			for _, page := range []string{"/", "/room/1/measure", "/room/2/layout", "/room/1/cut", "/room/1/book", "/room/1/source", "/room/1/history?from=1&to=1", "/room/1/wall", "/share", "/room/99/measure"} {
+			for _, page := range append(everyPage(), "/room/99/measure") {
 				b.open(page)
 				eval[bool](b, `(document.querySelectorAll("details").forEach(d => { d.open = true; }), true)`)
 				for _, wrong := range b.axe(string(axe), "0") {

@@ -15,7 +15,7 @@ import (
 	"dryfit/internal/sheet"
 )
 
-var bookPage = pageOf{"book", book}
+var bookPage = pageOf{name: "book", tab: "Book", fill: book}
 
 // bound is the book: its sheets and what can be taken away.
 type bound struct {

@@ -7,7 +7,7 @@ import (
 	"dryfit/internal/report"
 )
 
-var cutPage = pageOf{"cut", cut}
+var cutPage = pageOf{name: "cut", tab: "Cut", fill: cut}
 
 // cutting is what to cut, from what.
 type cutting struct {

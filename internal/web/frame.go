@@ -19,13 +19,17 @@ var pageFiles embed.FS
 // looks are the templates, by the name of their page.
 type looks map[string]*template.Template
 
-// pages are the templates that stand within the frame.
-var pages = [...]string{"rooms", "measure", "layout", "cut", "book", "photos", "source", "history", "clash", "share", "fault"}
+// otherPages stand within the frame and belong to no room.
+var otherPages = [...]string{"rooms", "clash", "share", "fault"}
 
 func parseLooks() looks {
 	out := looks{}
 	base := template.Must(template.ParseFS(pageFiles, "page/frame.html", "page/parts.html"))
-	for _, name := range pages {
+	names := otherPages[:]
+	for _, p := range roomPages() {
+		names = append(names, p.name)
+	}
+	for _, name := range names {
 		t := template.Must(base.Clone())
 		out[name] = template.Must(t.ParseFS(pageFiles, "page/"+name+".html"))
 	}
@@ -52,11 +56,6 @@ type frame struct {
 	Here   string // the address, to come back to
 }
 
-// Pages are the tabs of a room. A page that is not built is not among them.
-func (f *frame) Pages() []tab {
-	return []tab{{"measure", "Measure"}, {"layout", "Lay out"}, {"cut", "Cut"}, {"book", "Book"}, {"photos", "Photos"}, {"source", "Source"}, {"history", "History"}}
-}
-
 // With pairs the frame with one of its things, for a template of both.
 func (f *frame) With(c collection) framed { return framed{f, c} }
 
@@ -79,8 +78,6 @@ func (f *frame) Keys() []string {
 	return []string{"7", "8", "9", "1/16", "1/8", "3/16", "1/4", "4", "5", "6", "5/16", "3/8", "7/16", "1/2",
 		"1", "2", "3", "9/16", "5/8", "11/16", "3/4", "back", "0", "next", "13/16", "7/8", "15/16", "ft"}
 }
-
-type tab struct{ Page, Name string }
 
 // show writes a page.
 func (s *Server) show(w http.ResponseWriter, r *http.Request, name string, status int, f *frame) error {

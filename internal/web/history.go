@@ -10,7 +10,7 @@ import (
 	"dryfit/internal/store"
 )
 
-var historyPage = pageOf{"history", history}
+var historyPage = pageOf{name: "history", tab: "History", fill: history}
 
 // past is the room's revisions, the newest first.
 type past struct {

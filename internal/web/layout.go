@@ -13,7 +13,7 @@ import (
 	"dryfit/internal/unit"
 )
 
-var layoutPage = pageOf{"layout", layout}
+var layoutPage = pageOf{name: "layout", tab: "Lay out", fill: layout}
 
 // laidOut is one face with its layout, the others that were found, and what may be asked of it.
 type laidOut struct {

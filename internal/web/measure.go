@@ -13,7 +13,7 @@ import (
 	"dryfit/internal/text"
 )
 
-var measurePage = pageOf{"measure", measure}
+var measurePage = pageOf{name: "measure", tab: "Measure", fill: measure}
 
 // measured is what the page asks for and shows.
 type measured struct {

@@ -57,7 +57,7 @@ func (d darkroom) upload(w http.ResponseWriter, r *http.Request) error {
 		http.Redirect(w, r, v.Address()+"/photos#"+faceID(face), http.StatusSeeOther)
 		return nil
 	}
-	return d.render(w, r, v, pageOf{photosPage.name, saying(face, wrong)}, http.StatusUnprocessableEntity)
+	return d.render(w, r, v, pageOf{name: photosPage.name, fill: saying(face, wrong)}, http.StatusUnprocessableEntity)
 }
 
 // saying is the page with what is wrong at the input of a face.

@@ -9,12 +9,11 @@ import (
 	"dryfit/internal/store"
 )
 
-var photosPage = pageOf{"photos", photos}
+var photosPage = pageOf{name: "photos", tab: "Photos", fill: photos}
 
 // routePhotos adds the pages of the photos: pictures of a wall before it was closed up, pinned to a face.
 func (s *Server) routePhotos(mux *http.ServeMux) {
 	d := darkroom{s, make(chan struct{}, 1)}
-	mux.Handle("GET /room/{room}/photos", s.wrap(s.page(photosPage)))
 	mux.Handle("POST /room/{room}/photos", s.wrap(d.upload))
 	mux.Handle("GET /room/{room}/photos/{photo}", s.wrap(s.photo))
 	mux.Handle("POST /room/{room}/photos/{photo}", s.wrap(s.changePhoto))

@@ -12,7 +12,7 @@ func TestNothingIsForbiddenToThePages(t *testing.T) {
 	if got := eval[[]string](b, planted); len(got) == 0 {
 		t.Fatal("a planted style is not reported, so this test finds nothing")
 	}
-	for _, page := range []string{"/", "/room/1/measure", "/room/1/layout", "/room/1/cut", "/room/2/book", "/room/1/source", "/room/1/history", "/room/1/wall", "/share"} {
+	for _, page := range everyPage() {
 		b.open(page)
 		for _, wrong := range eval[[]string](b, reports) {
 			t.Errorf("%s: %.300s", page, wrong)

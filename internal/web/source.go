@@ -14,7 +14,7 @@ import (
 	"dryfit/internal/text"
 )
 
-var sourcePage = pageOf{"source", source}
+var sourcePage = pageOf{name: "source", tab: "Source", fill: source}
 
 // written is the document with what is said of each line.
 type written struct {

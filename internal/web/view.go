@@ -130,12 +130,6 @@ func (v *view) Assumed() []string {
 	return out
 }
 
-// pageOf fills a page for a room.
-type pageOf struct {
-	name string
-	fill func(v *view, r *http.Request) (*frame, error)
-}
-
 // page shows a page of a room as it is kept.
 func (s *Server) page(p pageOf) handler {
 	return func(w http.ResponseWriter, r *http.Request) error {
@@ -159,7 +153,7 @@ func (s *Server) render(w http.ResponseWriter, r *http.Request, v *view, p pageO
 // pageNamed finds a page that a form wants shown again.
 func pageNamed(address string) (pageOf, bool) {
 	path, _, _ := strings.Cut(address, "?")
-	for _, p := range []pageOf{measurePage, layoutPage, cutPage, bookPage, sourcePage, historyPage, wallPage} {
+	for _, p := range append(roomPages(), wallPage) {
 		if strings.HasSuffix(path, "/"+p.name) {
 			return p, true
 		}

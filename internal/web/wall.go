@@ -11,7 +11,7 @@ import (
 	"dryfit/internal/sheet"
 )
 
-var wallPage = pageOf{"wall", atWall}
+var wallPage = pageOf{name: "wall", fill: atWall}
 
 // wallView is one face as it is worked at: its drawing, and its pieces in the order of setting.
 type wallView struct {

@@ -4,6 +4,16 @@
 // itself; every change of a room is a list of operations on its document, kept as a new revision; what a page shows is
 // worded by report and drawn by sheet; a page works without its script, which only makes it quicker; nothing comes from
 // an outside address; what a browser sends is checked here, whatever the page that sent it looked like.
+//
+// A new page of a room is a file that fills it, a template page/NAME.html, and one entry in roomPages (roompages.go):
+//
+//	var buyPage = pageOf{name: "buy", tab: "Buy", fill: buy, has: speaksOf("stock")}
+//
+// The entry makes its address, its tab in that order, and its place in the tests that try every page. "has" says whether
+// the room has anything for the page; where it has not, there is no tab. fill makes the plan as far as it needs it
+// (v.make), and gives a frame with the page's question, its answer and a Body for the template, worded by report and drawn
+// by sheet. A form on it posts inputs named by v.field to edit; "data-live" saves while a person types, an element
+// with an id and "data-part" is brought up to date.
 package web
 
 import (
@@ -46,13 +56,6 @@ func (s *Server) Handler() http.Handler {
 		"GET /everything.db":          s.everything,
 		"POST /look":                  s.setLook,
 		"GET /room/{room}":            s.toMeasure,
-		"GET /room/{room}/measure":    s.page(measurePage),
-		"GET /room/{room}/layout":     s.page(layoutPage),
-		"GET /room/{room}/cut":        s.page(cutPage),
-		"GET /room/{room}/book":       s.page(bookPage),
-		"GET /room/{room}/source":     s.page(sourcePage),
-		"GET /room/{room}/history":    s.page(historyPage),
-		"GET /room/{room}/wall":       s.page(wallPage),
 		"POST /room/{room}/edit":      s.edit,
 		"POST /room/{room}/source":    s.replace,
 		"POST /room/{room}/face":      s.layFace,
@@ -72,6 +75,7 @@ func (s *Server) Handler() http.Handler {
 	} {
 		mux.Handle(pattern, s.wrap(h))
 	}
+	s.routePages(mux)
 	s.routePhotos(mux)
 	mux.HandleFunc("GET /static/{file}", s.assets.serve)
 	return s.guard(mux)

@@ -8,9 +8,9 @@ import (
 // What a page makes a browser load at once, packed, is at most 300 kB, its typeface with it. Drawings further down are
 // loaded when they come into sight.
 func TestPageWeight(t *testing.T) {
-	s := open(t, nil)
+	s := open(t, NewShare("http://192.0.2.7:80"))
 	loads := regexp.MustCompile(`(?:href|src)="(/static/[a-z.]+)"`)
-	for _, page := range []string{"/", "/room/1/measure", "/room/2/layout", "/room/2/cut", "/room/2/book", "/room/1/photos", "/room/1/source", "/room/1/history", "/room/1/wall"} {
+	for _, page := range everyPage() {
 		total := s.weight(page) + s.weight("/static/letters.ttf")
 		for _, m := range loads.FindAllStringSubmatch(s.get(page), -1) {
 			total += s.weight(m[1])
