@@ -36,6 +36,8 @@ func TestSayEachKind(t *testing.T) {
 		{Percent(-5_000), "-0.5 %", "-0.5 %"},
 		{Percent(unit.One), "100 %", "100 %"},
 		{Percent(0), "0 %", "0 %"},
+		{Temp(12 * unit.Celsius), "53.6 °F", "12 °C"},
+		{Time(90), "1 h 30 min", "1 h 30 min"},
 	} {
 		if got := c.v.Say(inches); got != c.in {
 			t.Errorf("%+v in inches: %q, want %q", c.v, got, c.in)

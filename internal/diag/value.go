@@ -20,6 +20,8 @@ const (
 	KindAngle
 	KindArea
 	KindRatio // shown as a percentage
+	KindTemperature
+	KindMinutes // a length of time
 )
 
 // Value is one typed value of a finding. It is comparable.
@@ -37,6 +39,8 @@ func N[I ~int | ~int64](n I) Value            { return Value{Kind: KindCount, Nu
 func Angle(a unit.Angle) Value                { return Value{Kind: KindAngle, Num: int64(a)} }
 func Area(a unit.Area) Value                  { return Value{Kind: KindArea, Num: int64(a)} }
 func Percent(r unit.Ratio) Value              { return Value{Kind: KindRatio, Num: int64(r)} }
+func Temp(t unit.Temperature) Value           { return Value{Kind: KindTemperature, Num: int64(t)} }
+func Time(m unit.Minutes) Value               { return Value{Kind: KindMinutes, Num: int64(m)} }
 func (f Finding) Say(s unit.Style) string     { return fill(f.Text, f.Values, s) }
 func (f Finding) SayMend(s unit.Style) string { return fill(f.Mend, f.Values, s) }
 func (a Assumption) Say(s unit.Style) string  { return fill(a.Text, a.Values, s) }
@@ -58,6 +62,10 @@ func (v Value) Say(s unit.Style) string {
 		return sayArea(unit.Area(v.Num), s.System)
 	case KindRatio:
 		return strings.TrimSuffix(strings.TrimRight(decimal(v.Num, int64(unit.One)/100, 4), "0"), ".") + " %"
+	case KindTemperature:
+		return s.Temperature(unit.Temperature(v.Num))
+	case KindMinutes:
+		return unit.Minutes(v.Num).String()
 	}
 	return v.Text
 }

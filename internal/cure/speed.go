@@ -1,0 +1,43 @@
+package cure
+
+import (
+	"math"
+
+	"dryfit/internal/unit"
+)
+
+// A Form gives the speed of hardening at a temperature as a share of that at a reference.
+type Form interface {
+	Speed(at, reference unit.Temperature) unit.Ratio
+}
+
+// Arrhenius is the speed exp(-E/R (1/T - 1/Tr)), kelvin: ASTM C1074, equation of the equivalent age (from memory). It
+// holds the activation energy E in J/mol; C1074 appendix X1 gives 40,000 to 45,000 for Type I cement (from memory).
+type Arrhenius int
+
+// Cement is the form that the program uses: the lower energy of those that ASTM C1074 gives for Type I cement without
+// admixtures (from memory).
+const Cement Arrhenius = 40_000
+
+// gas is the molar gas constant in J/(mol K), as ASTM C1074 prints it (from memory).
+const gas = 8.314
+
+// Speed implements Form.
+func (e Arrhenius) Speed(at, reference unit.Temperature) unit.Ratio {
+	return ratio(math.Exp(-float64(e) / gas * (1/at.Kelvin() - 1/reference.Kelvin())))
+}
+
+// NurseSaul is the speed (T - T0)/(Tr - T0) above the datum temperature T0, and nothing below it: ASTM C1074, equation of
+// the temperature-time factor.
+type NurseSaul unit.Temperature
+
+// Speed implements Form.
+func (datum NurseSaul) Speed(at, reference unit.Temperature) unit.Ratio {
+	above, full := int64(at)-int64(datum), int64(reference)-int64(datum)
+	if above <= 0 || full <= 0 {
+		return 0
+	}
+	return ratio(float64(above) / float64(full))
+}
+
+func ratio(v float64) unit.Ratio { return unit.Ratio(math.Floor(v*float64(unit.One) + 0.5)) }
