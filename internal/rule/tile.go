@@ -32,6 +32,10 @@ var (
 		Limit: 10 * unit.Millimetre, Known: Practice}
 )
 
+// Tile holds the requirements on joints and bonds of tile.
+var Tile = []Rule{JointVariation, JointLeast, LargeSide, OffsetJointRectified, OffsetJointCalibrated, OffsetMost, LippageNarrow, LippageWide,
+	LippageStone, HalfTile, LeastStrip, EdgeOfHole, MovementInside, MovementSun, MovementOutside8, MovementOutside12, MovementRange, MovementPerimeter}
+
 // WideJoint is where the lippage allowance changes.
 const WideJoint = in / 4
 

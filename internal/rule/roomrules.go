@@ -1,0 +1,80 @@
+package rule
+
+import "dryfit/internal/unit"
+
+// Rooms holds what the room itself owes: air, height, doors, mirrors, lights.
+var Rooms = []Rule{
+	{ID: "ceiling", Sets: IRC, Subject: CeilingHeight, Bound: AtLeast, Limit: 80 * in, Source: "IRC", Clause: "R305.1.1", Known: FromMemory,
+		What: "ceiling of a bathroom above the finished floor, at the front of each fixture"},
+	{ID: "shower-wide", Sets: IRC, Subject: ShowerWide, Bound: AtLeast, Limit: 30 * in, Source: "IRC", Clause: "R307.1, P2708.1", Known: FromMemory,
+		What: "each side of a shower"},
+	{ID: "shower-front", Sets: IRC, Subject: ShowerFront, Bound: AtLeast, Limit: 24 * in, Source: "IRC", Clause: "R307.1", Known: FromMemory,
+		What: "clear in front of a shower's opening"},
+	{ID: "floor-guide-wide", Sets: Guide, Advice: true, Subject: FloorWide, Bound: AtLeast, Limit: 30 * in, Source: homes, Known: Quoted,
+		What: "clear floor at a basin, across"},
+	{ID: "floor-guide-deep", Sets: Guide, Advice: true, Subject: FloorDeep, Bound: AtLeast, Limit: 48 * in, Source: homes, Known: Quoted,
+		What: "clear floor at a basin, along"},
+	{ID: "fan-runs", Sets: IRC, Subject: FanRuns, Bound: AtLeast, Flow: 50 * unit.CubicFtMinute, Source: "IRC", Clause: "M1505.4.4", Known: Quoted,
+		What: "fan that runs when wanted"},
+	{ID: "fan-always", Sets: IRC, Subject: FanAlways, Bound: AtLeast, Flow: 20 * unit.CubicFtMinute, Source: "IRC", Clause: "M1505.4.4", Known: Quoted,
+		What: "fan that always runs"},
+	{ID: "fan-area", Sets: Customary, Advice: true, Subject: FanByArea, Bound: AtLeast, Number: 1, Unit: "cfm for each square foot of floor", Known: Practice,
+		What: "fan of a room up to 100 square feet with an 8 ft ceiling"},
+	{ID: "window-glass", Sets: IRC, Subject: WindowGlass, Bound: AtLeast, Area: 3 * unit.SquareFoot, Source: "IRC", Clause: "R303.3", Known: Quoted,
+		What: "glass of a window that stands in for a fan"},
+	{ID: "window-open", Sets: IRC, Subject: WindowOpen, Bound: AtLeast, Ratio: unit.One / 2, Source: "IRC", Clause: "R303.3", Known: Quoted,
+		What: "part of that window that opens"},
+	{ID: "fan-undercut", Sets: Customary, Advice: true, Subject: FanUndercut, Bound: AtLeast, Limit: 3 * in / 4, Known: Practice,
+		What: "gap under the door, so that air can follow the fan"},
+	{ID: "door-gap", Sets: Customary, Advice: true, Subject: DoorGap, Bound: AtLeast, Limit: 3 * in / 8, Known: Practice,
+		What: "gap under a door over the highest floor it sweeps"},
+	{ID: "leaf-clear", Sets: Customary, Advice: true, Subject: LeafClear, Bound: AtLeast, Limit: in / 8, Known: Practice,
+		What: "moving door or drawer, with its handle, to whatever it passes"},
+	{ID: "eye-height", Sets: Customary, Advice: true, Subject: EyeHeight, Ratio: 936_000, Known: FromMemory,
+		What: "height of the eyes over the height of a standing person"},
+	{ID: "light-least", Sets: Customary, Advice: true, Subject: LightUp, Bound: AtLeast, Limit: 60 * in, Known: Practice,
+		What: "center of lights beside a mirror above the finished floor; 66 in is usual"},
+	{ID: "light-most", Sets: Customary, Advice: true, Subject: LightUp, Bound: AtMost, Limit: 72 * in, Known: Practice,
+		What: "center of lights beside a mirror above the finished floor; 66 in is usual"},
+	{ID: "towel-up", Sets: Customary, Advice: true, Subject: TowelUp, Limit: 48 * in, Known: Practice, What: "towel bar above the finished floor"},
+}
+
+// Power holds receptacles and boxes. Article 210 is quoted in an electrical trade magazine; article 314 is from memory.
+var Power = []Rule{
+	{ID: "receptacle-near", Sets: NEC, Subject: ReceptacleTo, Bound: AtMost, Limit: 36 * in, Source: "NEC", Clause: "210.52(D)", Known: Quoted,
+		What: "receptacle from the outside edge of each basin; with ground-fault protection, 210.8(A)(1)"},
+	{ID: "receptacle-low", Sets: NEC, Subject: ReceptacleLow, Bound: AtMost, Limit: 12 * in, Source: "NEC", Clause: "210.52(D)", Known: Quoted,
+		What: "receptacle below the top of the basin or vanity"},
+	{ID: "box-back", Sets: NEC, Subject: BoxBack, Bound: AtMost, Limit: in / 4, Source: "NEC", Clause: "314.20", Known: FromMemory,
+		What: "front of a box behind a finished face of tile, board or other that does not burn"},
+	{ID: "box-flush", Sets: NEC, Subject: BoxBackWood, Bound: AtMost, Limit: 0, Source: "NEC", Clause: "314.20", Known: FromMemory,
+		What: "front of a box behind a finished face of wood or other that burns"},
+	{ID: "box-gap", Sets: NEC, Subject: BoxGap, Bound: AtMost, Limit: in / 8, Source: "NEC", Clause: "314.21", Known: FromMemory,
+		What: "gap in the finish round a box"},
+	{ID: "socket-zone", Sets: UK, Subject: SocketZone, Bound: AtLeast, Limit: 2500 * mm, Source: "BS 7671:2018+A2", Clause: "701", Known: FromMemory,
+		What: "socket from zone 1 of a bath or shower, with 30 mA residual-current protection; older editions had 3 m"},
+}
+
+// Kingdom holds what the UK's documents say of the room.
+var Kingdom = []Rule{
+	{ID: "fan-england", Sets: UK, Subject: FanRuns, Bound: AtLeast, Flow: 15 * unit.LiterSecond, Source: "Approved Document F", Known: FromMemory,
+		What: "fan of a bathroom that runs when wanted", Where: "England"},
+	{ID: "fan-scotland", Sets: UK, Subject: FanRuns, Bound: AtLeast, Flow: 15 * unit.LiterSecond, Source: "Scottish Technical Handbook", Known: Quoted,
+		What: "fan of a bathroom that runs when wanted", Where: "Scotland"},
+	{ID: "fan-england-always", Sets: UK, Subject: FanAlways, Bound: AtLeast, Flow: 8 * unit.LiterSecond, Source: "Approved Document F", Known: FromMemory,
+		What: "fan of a bathroom that always runs", Where: "England"},
+	{ID: "fan-wc-england", Sets: UK, Subject: WCFan, Bound: AtLeast, Flow: 6 * unit.LiterSecond, Source: "Approved Document F", Known: FromMemory,
+		What: "fan of a room with a WC alone that runs when wanted", Where: "England"},
+	{ID: "fan-wc-england-always", Sets: UK, Subject: WCFanAlways, Bound: AtLeast, Flow: 6 * unit.LiterSecond, Source: "Approved Document F", Known: FromMemory,
+		What: "fan of a room with a WC alone that always runs", Where: "England"},
+	{ID: "air-wc-scotland", Sets: UK, Subject: AirChanges, Bound: AtLeast, Number: 3, Unit: "changes of air an hour", Source: "Scottish Technical Handbook", Known: Quoted,
+		What: "fan of a room with a WC alone", Where: "Scotland"},
+	{ID: "window-scotland", Sets: UK, Subject: WindowFloor, Bound: AtMost, Number: 30, Unit: "times the opening", Source: "Scottish Technical Handbook", Known: Quoted,
+		What: "floor of a room with a WC alone that a window airs", Where: "Scotland"},
+	{ID: "trickle-scotland", Sets: UK, Subject: Trickle, Bound: AtLeast, Area: 10_000 * unit.SquareMillimetre, Source: "Scottish Technical Handbook", Known: Quoted,
+		What: "trickle ventilation", Where: "Scotland"},
+	{ID: "rim-uk-least", Sets: UK, Advice: true, Subject: RimHeight, Bound: AtLeast, Limit: 800 * mm, Source: "UK habit", Known: FromMemory,
+		What: "rim of a basin above the finished floor; 720 to 740 mm for an accessible one (Approved Document M)"},
+	{ID: "rim-uk-most", Sets: UK, Advice: true, Subject: RimHeight, Bound: AtMost, Limit: 850 * mm, Source: "UK habit", Known: FromMemory,
+		What: "rim of a basin above the finished floor"},
+}

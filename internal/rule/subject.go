@@ -1,0 +1,128 @@
+package rule
+
+// Subject is what a requirement limits, under one name in every set.
+type Subject string
+
+// The WC.
+const (
+	WCSide        Subject = "wc center to side wall"
+	WCFront       Subject = "clear in front of wc"
+	WCCenters     Subject = "wc center to next fixture's center"
+	WCSeat        Subject = "wc seat above floor"
+	WCRoughIn     Subject = "wc outlet to finished wall"
+	WCClearWide   Subject = "clear width at wc"
+	WCClearDeep   Subject = "clear depth at wc"
+	WCToBasin     Subject = "wc center to basin beside it"
+	WCTankGap     Subject = "gap behind wc tank"
+	WCFlange      Subject = "wc flange above finished floor"
+	WCSupplyUp    Subject = "wc supply above floor"
+	PaperAhead    Subject = "paper holder ahead of wc"
+	PaperUp       Subject = "paper outlet above floor"
+	FlangeBrass   Subject = "thickness of a brass wc flange"
+	FlangePlastic Subject = "thickness of a plastic wc flange"
+	FlangeIron    Subject = "thickness of a cast iron wc flange"
+	CaulkDepth    Subject = "caulking depth of a cast iron wc flange"
+)
+
+// The basin, its top and its tap.
+const (
+	BasinSide     Subject = "basin center to side wall"
+	BasinEdge     Subject = "basin edge to side wall"
+	BasinFront    Subject = "clear in front of basin"
+	BasinCenters  Subject = "basin center to next fixture's center"
+	RimHeight     Subject = "basin rim above floor"
+	VanityHeight  Subject = "vanity top above floor"
+	VanityDepth   Subject = "depth of a vanity"
+	HandGap       Subject = "tap outlet above rim"
+	SplashFall    Subject = "fall from tap outlet to basin"
+	SplashMargin  Subject = "water's landing to the bowl's edge"
+	JetBehind     Subject = "water's landing behind the waste"
+	JetBore       Subject = "bore of a tap's stream"
+	HandleClear   Subject = "tap handle to what is near"
+	WoodUnder     Subject = "material left under a recess"
+	WoodBeside    Subject = "material left beside a cut-out"
+	TapFlow       Subject = "flow of a basin tap at 60 psi"
+	TapFlowLeast  Subject = "flow of a basin tap at 20 psi"
+	TapFlowPublic Subject = "flow of a public basin tap"
+)
+
+// Waste and supply.
+const (
+	TrapSeal      Subject = "seal of a trap"
+	WeirDown      Subject = "basin outlet down to trap weir"
+	WeirAcross    Subject = "basin outlet across to trap weir"
+	BasinTrap     Subject = "size of a basin's trap"
+	BathTrap      Subject = "size of a bath's trap"
+	ShowerTrap    Subject = "size of a shower's trap"
+	ArmLength     Subject = "length of a trap arm"
+	ArmFall       Subject = "fall of a trap arm"
+	ArmDrop       Subject = "drop over a trap arm, in its own diameter"
+	ArmLeast      Subject = "least length of a trap arm, in its own diameter"
+	GapAway       Subject = "air gap away from walls"
+	GapNear       Subject = "air gap near a wall"
+	StubOut       Subject = "supply stub beyond the finished face"
+	PlateCover    Subject = "plate over the hole in the tile"
+	PipeClear     Subject = "hole in the tile beyond the pipe"
+	HoseSlack     Subject = "hose over the straight distance"
+	SocketZone    Subject = "socket from a bath's or shower's zone 1"
+	ReceptacleTo  Subject = "receptacle to basin's outside edge"
+	ReceptacleLow Subject = "receptacle below the top"
+	BoxBack       Subject = "box behind the finished face, noncombustible"
+	BoxBackWood   Subject = "box behind the finished face, combustible"
+	BoxGap        Subject = "gap round a box"
+)
+
+// The room.
+const (
+	CeilingHeight Subject = "ceiling above floor"
+	ShowerWide    Subject = "shower width"
+	ShowerFront   Subject = "clear in front of shower"
+	FanRuns       Subject = "fan that runs when wanted"
+	FanAlways     Subject = "fan that always runs"
+	FanByArea     Subject = "fan by floor area, cfm a square foot"
+	WCFan         Subject = "fan of a room with a wc alone"
+	WCFanAlways   Subject = "fan of a room with a wc alone that always runs"
+	AirChanges    Subject = "changes of air an hour in a room with a wc alone"
+	WindowGlass   Subject = "glass of a window that airs the room"
+	WindowOpen    Subject = "part of the window that opens"
+	WindowFloor   Subject = "floor over opening of a window that airs the room"
+	Trickle       Subject = "trickle ventilation"
+	FanUndercut   Subject = "gap under the door that feeds a fan"
+	DoorGap       Subject = "gap under a door"
+	DoorClear     Subject = "clear width of a doorway"
+	LeafClear     Subject = "moving leaf or drawer to what it passes"
+	StepPlain     Subject = "step of a threshold"
+	StepBeveled   Subject = "step of a threshold with a 1 in 2 bevel"
+	FloorWide     Subject = "clear floor width"
+	FloorDeep     Subject = "clear floor depth"
+	MirrorBottom  Subject = "bottom of a mirror over a basin"
+	MirrorBare    Subject = "bottom of a mirror elsewhere"
+	MirrorTop     Subject = "top of a mirror"
+	EyeHeight     Subject = "eye height over height of a person"
+	LightUp       Subject = "lights beside a mirror above floor"
+	TowelUp       Subject = "towel bar above floor"
+)
+
+// Bars, and space for knees and toes.
+const (
+	SideBar       Subject = "length of the side bar"
+	SideBarStart  Subject = "side bar from rear wall"
+	SideBarEnd    Subject = "side bar's far end from rear wall"
+	RearBar       Subject = "length of the rear bar"
+	RearBarShort  Subject = "rear bar beyond wc center, near side"
+	RearBarLong   Subject = "rear bar beyond wc center, far side"
+	BarHeight     Subject = "top of a bar above floor"
+	BarThick      Subject = "diameter of a bar"
+	BarGap        Subject = "bar to wall"
+	BarForce      Subject = "force a bar must carry"
+	HandleForce   Subject = "force to work a handle"
+	ToeHeight     Subject = "toe space above floor"
+	ToeDeep       Subject = "toe space depth"
+	ToeBeyond     Subject = "toe space beyond knee space"
+	KneeDeepLow   Subject = "knee space depth at 9 in"
+	KneeDeepHigh  Subject = "knee space depth at 27 in"
+	KneeDeepMost  Subject = "knee space depth that counts"
+	KneeHeight    Subject = "knee space above floor"
+	KneeWide      Subject = "knee space width"
+	SideAmbulator Subject = "wc center to side wall in an ambulatory stall"
+)
