@@ -36,6 +36,7 @@ func (r *reader) check(m *Room) {
 	for _, t := range m.Tiles {
 		r.checkTile(t)
 	}
+	r.checkDays(&m.Days)
 }
 
 // checkNames keeps the words that the grammar needs for itself out of the names.

@@ -31,6 +31,7 @@ var root = record("a room document", func(*Room, diag.Place) {},
 	part("tiles", "the tiles by name", named("tile", tile, func(t *Tile, e text.Entry) { t.Name, t.At = e.Key, e.At }), func(m *Room) *[]Tile { return &m.Tiles }).like("{slate: {size: 24 x 12 x 3/8, kind: stone}}"),
 	part("tools", "what is there to cut with", tools, func(m *Room) *Tools { return &m.Tools }).like("{kerf: 3/32, core bits: [1-1/4, 2]}"),
 	part("lay", "what is set on which face", lays, func(m *Room) *[]Lay { return &m.Lay }).like("{basin wall: {fields: {main: {tile: slate, bond: running 1/3}}}}"),
+	part("days", "when and by whom the work is done, and what has been done", days, func(m *Room) *Days { return &m.Days }).unless("no days are planned").like("{starts on: 2026-03-07, hours: {weekdays: 18:00 to 21:00}}"),
 	part("climate", "the place and its weather", climate, func(m *Room) *Climate { return &m.Climate }).like("{exterior: no}"),
 )
 

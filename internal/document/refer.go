@@ -84,6 +84,9 @@ func (room *Room) names() map[string][]string {
 	for _, t := range room.Tiles {
 		add("tile", t.Name)
 	}
+	for _, h := range room.Days.Hands {
+		add("hand", h.Name)
+	}
 	return all
 }
 

@@ -47,4 +47,5 @@ type Room struct {
 	Tools    Tools
 	Lay      []Lay
 	Climate  Climate
+	Days     Days
 }
