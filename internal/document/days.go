@@ -134,7 +134,7 @@ var done = record("what happened to a job", func(d *Done, at diag.Place) { d.At 
 	fact("started", "when it was started", moment, func(d *Done) *Value[Moment] { return &d.Started }).like("2026-03-07 8:30"),
 	fact("took", "how long the work took", lasting, func(d *Done) *Value[unit.Minutes] { return &d.Took }).like("3 h"),
 	fact("finished", "when it was finished", moment, func(d *Done) *Value[Moment] { return &d.Finished }).like("2026-03-07 11:30"),
-	fact("temperature", "what the room had", temperature, func(d *Done) *Value[unit.Temperature] { return &d.Temp }).unless("as `room temperature` says").like("54 F"),
+	fact("temperature", "what the room had", roomDegrees, func(d *Done) *Value[unit.Temperature] { return &d.Temp }).unless("as `room temperature` says").like("54 F"),
 )
 
 var promise = record("something with a date that can not be moved", func(p *Promise, at diag.Place) { p.At = at },
@@ -184,20 +184,20 @@ var utility = placed(choice("WC, water or power", meaning("WC", "water", "power"
 
 // roomTemperature reads one temperature, or temperatures by date.
 var roomTemperature = form[[]RoomTemperature]{
-	&shape{kind: eitherShape, say: "a temperature: 62 F, or temperatures by date", any: []*shape{temperature.shape, {kind: namedShape, say: "by date: a temperature", names: "date", item: temperature.shape}}},
+	&shape{kind: eitherShape, say: "a temperature: 62 F, or temperatures by date", any: []*shape{roomDegrees.shape, {kind: namedShape, say: "by date: a temperature", names: "date", item: roomDegrees.shape}}},
 	readRoomTemperature,
 }
 
 func readRoomTemperature(r *reader, n *text.Node) ([]RoomTemperature, bool) {
 	if n.Kind != text.Map {
-		t, ok := temperature.read(r, n)
+		t, ok := roomDegrees.read(r, n)
 		return []RoomTemperature{{Temp: t, First: true, At: n.At}}, ok
 	}
 	var all []RoomTemperature
 	for _, e := range n.Entries {
 		key := &text.Node{Kind: text.Scalar, Text: e.Key, At: e.At}
 		if e.Value.Kind == text.Empty {
-			r.empty(e, row{name: e.Key, shape: temperature.shape})
+			r.empty(e, row{name: e.Key, shape: roomDegrees.shape})
 			continue
 		}
 		if isUnknown(e.Value) {
@@ -205,7 +205,7 @@ func readRoomTemperature(r *reader, n *text.Node) ([]RoomTemperature, bool) {
 			continue
 		}
 		from, ok1 := moment.read(r, key)
-		if t, ok2 := temperature.read(r, e.Value); ok1 && ok2 {
+		if t, ok2 := roomDegrees.read(r, e.Value); ok1 && ok2 {
 			all = append(all, RoomTemperature{From: from, Temp: t, At: e.At})
 		}
 	}

@@ -12,20 +12,20 @@ import (
 type Pace struct {
 	Kind string
 	At   diag.Place
-	Rate Value[Rate]
+	Speed Value[Speed]
 }
 
-// Rate is a time for one job, for a square metre or for a metre.
-type Rate struct {
-	Of      RateOf
+// Speed is a time for one job, for a square metre or for a metre.
+type Speed struct {
+	Of      SpeedOf
 	Seconds int64
 }
 
-// RateOf is what a rate is for.
-type RateOf uint8
+// SpeedOf is what a speed is for.
+type SpeedOf uint8
 
 const (
-	Each RateOf = iota
+	Each SpeedOf = iota
 	PerArea
 	PerLength
 )
@@ -41,54 +41,54 @@ var (
 var metresOf = map[string]*big.Rat{"m2": big.NewRat(1, 1), "m²": big.NewRat(1, 1), "m": big.NewRat(1, 1),
 	"sq ft": big.NewRat(9_290_304, 100_000_000), "sqft": big.NewRat(9_290_304, 100_000_000), "ft": big.NewRat(3048, 10_000)}
 
-func rateOf(u string) RateOf {
+func speedOf(u string) SpeedOf {
 	if u == "m" || u == "ft" {
 		return PerLength
 	}
 	return PerArea
 }
 
-// rate reads how fast somebody is, in seconds rounded half up.
-var rate = scalar("a pace: 1.2 h/m2, 30 sq ft/h, or the time for one: 2 h", pacePattern, func(s string) (Rate, string) {
+// speed reads how fast somebody is, in seconds rounded half up.
+var speed = scalar("a pace: 1.2 h/m2, 30 sq ft/h, or the time for one: 2 h", pacePattern, func(s string) (Speed, string) {
 	if m := perHour.FindStringSubmatch(s); m != nil {
 		v, ok := rational(m[1])
 		if !ok || v.Sign() == 0 {
-			return Rate{}, "nothing an hour is no pace"
+			return Speed{}, "nothing an hour is no pace"
 		}
 		v.Mul(v, metresOf[m[2]])
-		return seconds(new(big.Rat).Quo(big.NewRat(3600, 1), v), rateOf(m[2]))
+		return seconds(new(big.Rat).Quo(big.NewRat(3600, 1), v), speedOf(m[2]))
 	}
 	of, one, typed := Each, big.NewRat(1, 1), s
 	if m := timeFor.FindStringSubmatch(s); m != nil {
 		unit := m[len(m)-1]
-		of, one, typed = rateOf(unit), metresOf[unit], m[1]
+		of, one, typed = speedOf(unit), metresOf[unit], m[1]
 	}
 	long, why := parseLasting(typed)
 	if why != "" {
-		return Rate{}, why
+		return Speed{}, why
 	}
 	return seconds(new(big.Rat).Quo(big.NewRat(60*int64(long), 1), one), of)
 })
 
-func seconds(v *big.Rat, of RateOf) (Rate, string) {
+func seconds(v *big.Rat, of SpeedOf) (Speed, string) {
 	n, ok := whole(v)
 	if !ok || n > 366*24*3600 {
-		return Rate{}, "more than a year"
+		return Speed{}, "more than a year"
 	}
-	return Rate{of, n}, ""
+	return Speed{of, n}, ""
 }
 
-var paces = form[[]Pace]{&shape{kind: namedShape, say: "by kind of job: " + rate.shape.say, names: "kind of job", item: rate.shape}, func(r *reader, n *text.Node) ([]Pace, bool) {
+var paces = form[[]Pace]{&shape{kind: namedShape, say: "by kind of job: " + speed.shape.say, names: "kind of job", item: speed.shape}, func(r *reader, n *text.Node) ([]Pace, bool) {
 	if !r.want(n, text.Map, "a pace for each kind of job, like {set: 1.2 h/m2}") {
 		return nil, false
 	}
 	var all []Pace
 	for _, e := range n.Entries {
 		if e.Value.Kind == text.Empty {
-			r.empty(e, row{name: e.Key, shape: rate.shape})
+			r.empty(e, row{name: e.Key, shape: speed.shape})
 			continue
 		}
-		all = append(all, Pace{e.Key, e.At, valueOf(r, rate, e.Value)})
+		all = append(all, Pace{e.Key, e.At, valueOf(r, speed, e.Value)})
 	}
 	return all, true
 }}

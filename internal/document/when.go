@@ -90,8 +90,8 @@ const (
 	hottestRoom = 60 * unit.Celsius
 )
 
-// temperature reads degrees of either scale, rounded once to a thousandth of a degree Celsius.
-var temperature = scalar("a temperature: 54 F or 12 C", `^[-−]?[0-9]+(\.[0-9]+)?\s*°?\s*[FC]$`, func(s string) (unit.Temperature, string) {
+// roomDegrees reads degrees of either scale, rounded once to a thousandth of a degree Celsius.
+var roomDegrees = scalar("a temperature: 54 F or 12 C", `^[-−]?[0-9]+(\.[0-9]+)?\s*°?\s*[FC]$`, func(s string) (unit.Temperature, string) {
 	m := degrees.FindStringSubmatch(s)
 	if m == nil {
 		return 0, "not a temperature with its scale, F or C"

@@ -27,10 +27,10 @@ func TestPace(t *testing.T) {
 	if len(found) > 0 {
 		t.Fatal(found)
 	}
-	want := []Rate{{PerArea, 4320}, {PerArea, 1292}, {Each, 7200}, {PerLength, 1969}, {PerLength, 1800}, {PerArea, 4521}, {}, {PerArea, 1440}}
+	want := []Speed{{PerArea, 4320}, {PerArea, 1292}, {Each, 7200}, {PerLength, 1969}, {PerLength, 1800}, {PerArea, 4521}, {}, {PerArea, 1440}}
 	for i, p := range room.Days.Pace {
-		if p.Rate.V != want[i] || p.Rate.Known == (p.Kind == "g") {
-			t.Errorf("%s: %+v, want %+v", p.Kind, p.Rate, want[i])
+		if p.Speed.V != want[i] || p.Speed.Known == (p.Kind == "g") {
+			t.Errorf("%s: %+v, want %+v", p.Kind, p.Speed, want[i])
 		}
 	}
 }
