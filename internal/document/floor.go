@@ -7,6 +7,7 @@ import (
 	"dryfit/internal/diag"
 	"dryfit/internal/text"
 	"dryfit/internal/unit"
+	"dryfit/internal/wood"
 )
 
 // Floor is the floor's own facts.
@@ -79,7 +80,7 @@ func readNominal(r *reader, n *text.Node) (section, bool) {
 		return section{}, false
 	}
 	s := section{nominal: strings.NewReplacer(" ", "", "\t", "", "×", "x", "X", "x").Replace(typed)}
-	thick, wide, ok := dressed(s.nominal)
+	thick, wide, ok := wood.Dressed(s.nominal)
 	s.w = Value[unit.Length]{V: thick, Known: ok, At: n.At}
 	s.d = Value[unit.Length]{V: wide, Known: ok, At: n.At}
 	return s, ok
