@@ -7,4 +7,5 @@ type (
 	Face   = tiling.Face
 	Field  = tiling.Field
 	Layout = tiling.Layout
+	Known  = tiling.Known
 )

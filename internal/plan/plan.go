@@ -41,7 +41,8 @@ const (
 type Options struct {
 	UpTo  Stage
 	Face  string             // lay out this face alone; silent: all
-	Quick bool               // a held layout is not compared with the best: for following a hand
+	Quick bool               // for following a hand: a held layout is not compared with the best, and no goods are counted up
+	Known *Known             // what runs before this one found, to take from and to add to; the plan is the same without
 	Step  func(stage string) // told before each stage starts, for progress and for tests that count runs
 }
 
@@ -89,7 +90,7 @@ func solve(p *Plan, _ Options) bool {
 }
 
 func lay(p *Plan, o Options) bool {
-	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick})
+	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick, Known: o.Known})
 	p.Tiling = tiles
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)

@@ -11,11 +11,16 @@ import (
 
 // describer returns what says all of one laid piece of the field.
 func (m *maker) describer(g *ground, numbers piece.Numbers) func(lay.Piece) piece.Piece {
+	f := m.pieceField(g, numbers)
+	return func(p lay.Piece) piece.Piece { return piece.Describe(piece.Input{Laid: p, Field: f}) }
+}
+
+func (m *maker) pieceField(g *ground, numbers piece.Numbers) piece.Field {
 	f := piece.Field{Bond: g.bond, Frame: g.frame, Numbers: numbers, Mark: g.mark, Edges: m.pieceEdges(g.canvas.edges), Tools: m.tools(g)}
 	for _, h := range g.canvas.face.Holes {
 		f.Holes = append(f.Holes, h.Name)
 	}
-	return func(p lay.Piece) piece.Piece { return piece.Describe(piece.Input{Laid: p, Field: f}) }
+	return f
 }
 
 func (m *maker) pieceEdges(edges []site.Edge) map[geom.Label]piece.Edge {

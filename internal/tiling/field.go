@@ -29,6 +29,8 @@ type ground struct {
 	floor  *lay.Field
 	hits   []lay.Hit
 	known  map[geom.Point]laidOut // what was laid already, by origin
+
+	settled *settled // what a run before this one found of the same field
 }
 
 // laidOut is a field laid at one origin.
@@ -196,6 +198,9 @@ func (m *maker) at(g *ground, origin geom.Point) laidOut {
 	if out, ok := g.known[origin]; ok {
 		return out
 	}
+	if out, ok := g.settled.laidBest(origin); ok {
+		return out
+	}
 	laid, _ := g.floor.Lay(g.bond, origin, g.hits)
 	out := laidOut{pieces: make([]piece.Piece, len(laid))}
 	describe := m.describer(g, piece.Number(g.bond, g.region.Bounds(), origin))
@@ -212,27 +217,28 @@ func (m *maker) layouts(g *ground, faces []Face) (f Field) {
 	f = Field{Name: g.name(), At: g.field.At, Tile: g.good.tile.Name, Bond: g.bond.Name, Joint: g.good.joint,
 		Region: g.zone.region, Angle: g.frame.Angle, Sizes: real(g.good)}
 	in := m.input(g)
-	pin, held := m.pin(g, faces)
+	chosen, held := m.pin(g, faces)
 	if held {
 		f.Held = true
-		held := m.layout(g, search.Judge(in, pin))
+		held := m.layout(g, search.Judge(in, chosen))
 		held.Why = g.heldBy()
 		f.Layouts = []Layout{held}
 		if !m.options.Quick {
-			m.costOfPin(g, in, pin)
+			m.costOfPin(g, in, chosen)
 		}
 	} else {
-		r := search.Best(in)
+		r := m.best(g, in)
 		f.Searched = r.Searched
 		for _, c := range r.Finalists {
 			f.Layouts = append(f.Layouts, m.layout(g, c))
 		}
 		if len(r.Finalists) > 0 {
-			f.Moves = m.moves(g, in, r.Finalists[0].Origin)
+			chosen = r.Finalists[0].Origin
+			f.Moves = m.moves(g, in, chosen)
 		}
 	}
-	for i := range f.Layouts[min(1, len(f.Layouts)):] {
-		f.Layouts[i+1].Pieces = nil // only the chosen layout's pieces are kept; the others are drawn from their origin
+	if len(f.Layouts) > 0 { // the others are drawn from their origin
+		f.Layouts[0].Pieces = m.at(g, chosen).pieces
 	}
 	return f
 }
@@ -246,10 +252,9 @@ func real(g good) []Size {
 }
 
 func (m *maker) layout(g *ground, c search.Candidate) Layout {
-	laid := m.at(g, c.Origin)
-	n := laid.count
+	n := m.counted(g, c.Origin)
 	return Layout{Origin: g.frame.Out(g.handy(c.Origin)), Measures: c.Measures, Why: c.Why, WhyNot: c.WhyNot,
-		Whole: n.whole, CutCount: n.cut, Tiles: n.tiles, TilesLeast: n.least, Pieces: laid.pieces}
+		Whole: n.whole, CutCount: n.cut, Tiles: n.tiles, TilesLeast: n.least}
 }
 
 // input is what the search sees of a field.

@@ -11,8 +11,10 @@ import (
 // Options bound the work.
 type Options struct {
 	Face string // this face alone; silent: all
-	// Quick leaves out what is not needed while a hand moves a pattern: what a held layout costs against the best.
+	// Quick leaves out what is not needed while a hand moves a pattern: what a held layout costs against the best, and the
+	// goods of the whole room.
 	Quick bool
+	Known *Known // what runs before this one found, to take from and to add to; nil: nothing
 }
 
 // maker carries one run: its inputs and what it collects.

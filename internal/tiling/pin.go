@@ -183,7 +183,7 @@ func atLevel(a, b geom.Point) unit.Length {
 
 // costOfPin says what holding the layout costs against the best that the search would offer.
 func (m *maker) costOfPin(g *ground, in search.Input, origin geom.Point) {
-	cost := search.Pin(in, origin, search.Best(in)).WhyNot
+	cost := search.Pin(in, origin, m.best(g, in)).WhyNot
 	if cost.Text == "" {
 		return
 	}

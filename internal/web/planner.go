@@ -14,6 +14,7 @@ type planner struct {
 	mu    sync.Mutex
 	made  map[planKey]*making
 	order []planKey
+	known plan.Known
 }
 
 type planKey struct {
@@ -44,9 +45,26 @@ const plansKept = 24
 
 // make gives the plan of a document. A plan once begun is finished even if who asked goes away: others may want it.
 func (p *planner) make(ctx context.Context, text []byte, o plan.Options) (plan.Plan, error) {
-	m := p.find(planKey{sha256.Sum256(text), o.UpTo, o.Face, o.Quick})
+	k := planKey{sha256.Sum256(text), o.UpTo, o.Face, o.Quick}
+	if p.has(k.full()) {
+		k = k.full()
+	}
+	m := p.find(k)
+	o.Known, o.Quick = &p.known, k.quick
 	m.once.Do(func() { m.plan, m.err = plan.Make(context.WithoutCancel(ctx), "room", text, o) })
 	return m.plan, m.err
+}
+
+// full is the same plan with all that a quick one leaves out.
+func (k planKey) full() planKey {
+	k.quick = false
+	return k
+}
+
+func (p *planner) has(k planKey) bool {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return p.made[k] != nil
 }
 
 func (p *planner) find(k planKey) *making {

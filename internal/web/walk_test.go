@@ -72,7 +72,6 @@ func TestDrag(t *testing.T) {
 	b.until(`document.body.dataset.head === "2"`)
 	has(t, s.head(1), "pin: {across: ", "# This room is invented.")
 	b.until(`!document.querySelector("#undo button").disabled`)
-	t.Logf("the last preview took %s ms from its request to its picture", eval[string](b, `document.body.dataset.took`))
 	b.do(chromedp.Click(chromedp.CSS("#undo button")))
 	b.until(`document.body.dataset.head === "3"`)
 	if strings.Contains(s.head(1), "pin:") {

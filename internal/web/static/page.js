@@ -108,12 +108,14 @@ async function follow() {
   asked = true;
   while (moving && moving.dirty) {
     moving.dirty = false;
-    const sent = performance.now();
-    try { const html = await post(room + "/pin", { ...moving.fields(), preview: "1" }); if (html && moving) swap(html, true); body.dataset.took = Math.round(performance.now() - sent); } catch (err) { tell(err.message); }
+    const { since } = moving;
+    try { const html = await post(room + "/pin", { ...moving.fields(), preview: "1" }); if (html && moving) { swap(html, true); pictured(since); } } catch (err) { tell(err.message); }
   }
   asked = false;
   if (moving && moving.done) keep();
 }
+// How long it took from the hand to the picture is kept in the browser's own timings, for whoever measures.
+function pictured(since) { requestAnimationFrame(() => setTimeout(() => performance.measure("pattern followed", { start: since, end: performance.now() }))); }
 async function keep() {
   const m = moving; moving = null;
   if (!m || (!m.dx && !m.dy)) return;
@@ -135,7 +137,7 @@ document.addEventListener("pointerdown", e => {
   function move(e) {
     if (!far && Math.hypot(e.clientX - x, e.clientY - y) < 5) return;
     if (!far) { far = true; start(face); face.dataset.moved = "1"; }
-    moving.dx = (e.clientX - x) * um; moving.dy = -(e.clientY - y) * um; moving.dirty = true;
+    moving.dx = (e.clientX - x) * um; moving.dy = -(e.clientY - y) * um; moving.dirty = true; moving.since = e.timeStamp;
     e.preventDefault();
     follow();
   }
@@ -155,7 +157,7 @@ document.addEventListener("keydown", e => {
   e.preventDefault();
   if (!moving) start(face);
   const by = Number(face.dataset.step) * (e.shiftKey ? 4 : 1);
-  moving.dx += way[0] * by; moving.dy += way[1] * by; moving.dirty = true;
+  moving.dx += way[0] * by; moving.dy += way[1] * by; moving.dirty = true; moving.since = e.timeStamp;
   clearTimeout(kept);
   kept = setTimeout(() => { if (moving) { moving.done = true; if (!asked) keep(); } }, 600);
   follow();
