@@ -24,7 +24,7 @@ var otherPages = [...]string{"rooms", "clash", "share", "fault"}
 
 func parseLooks() looks {
 	out := looks{}
-	base := template.Must(template.ParseFS(pageFiles, "page/frame.html", "page/parts.html"))
+	base := template.Must(template.ParseFS(pageFiles, "page/frame.html", "page/parts.html", "page/readings.html"))
 	names := otherPages[:]
 	for _, p := range roomPages() {
 		names = append(names, p.name)
@@ -76,7 +76,7 @@ func (f *frame) Counts() []int {
 // Keys are those of the keypad, row by row: figures at the left thumb, fractions of an inch at the right.
 func (f *frame) Keys() []string {
 	return []string{"7", "8", "9", "1/16", "1/8", "3/16", "1/4", "4", "5", "6", "5/16", "3/8", "7/16", "1/2",
-		"1", "2", "3", "9/16", "5/8", "11/16", "3/4", "back", "0", "next", "13/16", "7/8", "15/16", "ft"}
+		"1", "2", "3", "9/16", "5/8", "11/16", "3/4", "back", "0", "next", "13/16", "7/8", "15/16", "ft", "-", ".", "mm", "letters"}
 }
 
 // show writes a page.

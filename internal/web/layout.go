@@ -88,7 +88,9 @@ func layout(v *view, r *http.Request) (*frame, error) {
 		answer = capital(l.Face) + " can not be laid yet: " + v.missing() + "."
 	}
 	if !v.Unsaved {
-		v.asks(&l)
+		if err := v.asks(&l); err != nil {
+			return nil, err
+		}
 	}
 	return &frame{Title: "Lay out", Question: "Where does everything land?", Answer: answer, Body: l}, nil
 }

@@ -31,6 +31,8 @@ type measured struct {
 	RoomName    field
 	InInches    bool
 	NameRefused bool // of a wall or a corner
+	FloorGaps   readings
+	Ring        cornerForms
 	LevelOpen   bool // the tape has fixed the shape and the level line has not been read at any corner
 }
 
@@ -46,7 +48,6 @@ type taped struct {
 // cornered are the readings at one corner.
 type cornered struct {
 	Name     string
-	Called   field
 	Down, Up field
 }
 
@@ -57,8 +58,10 @@ type thing struct {
 	Called field // its name
 	Fields []field
 	Says   []said
+	Strips []readings
 
-	ID, Picture string // a drawing of the face that it is in
+	ID, Picture string        // a drawing of the face that it is in
+	Sketch      template.HTML // or one that follows what is typed
 }
 
 // collection is the things of one kind, and what is asked of a new one.
@@ -66,7 +69,9 @@ type collection struct {
 	Title, One, Path string
 	Things           []thing
 	Asks             []field
-	NewName          string
+	NewName, Name    string // an example of a name, and what was typed
+	Off              []field
+	Says             []said
 	Open             bool
 }
 
@@ -88,8 +93,18 @@ func measure(v *view, r *http.Request) (*frame, error) {
 		m.Next = asked[0].From + " to " + asked[0].To
 	}
 	v.corners(&m)
-	m.Walls = v.walls()
-	m.Things = v.things()
+	if err = v.walls(&m); err != nil {
+		return nil, err
+	}
+	if m.Things, err = v.things(); err != nil {
+		return nil, err
+	}
+	if m.FloorGaps, err = v.gaps("the floor", v.Plan.Document.Floor.Straightedge, []string{"floor", "straightedge"}, wallGapAsks[:2]); err != nil {
+		return nil, err
+	}
+	if m.Ring, err = v.cornerForms(); err != nil {
+		return nil, err
+	}
 	m.NameRefused = m.nameRefused()
 	m.Floor = v.list("Floor, from the framing up", "floor", "build-up").like(v.sample("board 1/4, bed 3/16, tile", "board 6, bed 5, tile")).help("What is not known yet stays empty: then it is assumed, and said so.")
 	m.TapeTo = v.field("The tape touched", "survey", "tape to").oneOf("stud", "board", "tile face")
@@ -101,8 +116,9 @@ func measure(v *view, r *http.Request) (*frame, error) {
 // nameRefused reports whether a new name of a wall or a corner could not be had: the part of the page with it opens.
 func (m measured) nameRefused() bool {
 	refused := func(f field) bool { return len(f.Says) > 0 }
-	return slices.ContainsFunc(m.Walls, func(t thing) bool { return refused(t.Called) }) ||
-		slices.ContainsFunc(m.Corners, func(c cornered) bool { return refused(c.Called) })
+	return slices.ContainsFunc(m.Walls, func(t thing) bool {
+		return refused(t.Called) || slices.ContainsFunc(t.Strips, func(s readings) bool { return s.Open })
+	})
 }
 
 // verdict says what the readings say so far.
@@ -228,25 +244,43 @@ func readingText(n *text.Node) string {
 
 func (v *view) corners(m *measured) {
 	for _, c := range v.Plan.Document.Survey.Corners {
-		m.Corners = append(m.Corners, cornered{c.Text, v.rename("Corner "+c.Text, "survey", "corners", c.Text),
+		m.Corners = append(m.Corners, cornered{c.Text,
 			v.field("Down to the floor at "+c.Text, "survey", "level line", "down", c.Text).tape(),
 			v.field("Up to the ceiling at "+c.Text, "survey", "level line", "up", c.Text).tape()})
 	}
 }
 
 // walls asks for what each wall is made of and how it leans.
-func (v *view) walls() []thing {
-	var out []thing
+func (v *view) walls(m *measured) error {
 	for _, w := range v.Plan.Document.Walls {
 		t := thing{Name: w.Name, Path: pathName([]string{"walls", w.Name}), Called: v.rename("Name of the wall", "walls", w.Name), Says: v.about([]string{"walls", w.Name})}
 		t.Fields = append(t.Fields, v.list("Build-up, from the studs outward", "walls", w.Name, "build-up").like(v.sample("board 1/2, bed 3/16, tile", "board 12.5, bed 5, tile")))
 		for _, c := range []string{w.Left, w.Right} {
 			t.Fields = append(t.Fields, v.field("Out of plumb at "+c, "walls", w.Name, "out of plumb", c).tape().help("How far the top leans into the room; with a minus, away."))
 		}
+		t.Fields = append(t.Fields, v.more(w.Name)...)
+		var err error
+		if t.Strips, err = v.strips(w); err != nil {
+			return err
+		}
+		gaps, err := v.gaps(w.Name, w.Straightedge, []string{"walls", w.Name, "straightedge"}, wallGapAsks)
+		if err != nil {
+			return err
+		}
+		t.Strips = append(t.Strips, gaps)
 		if f, ok := v.Plan.Room.Face(w.Name); ok && len(f.Board) > 0 {
 			t.ID, t.Picture = idOf("picture"+t.Path), v.address("bare.svg", w.Name)
 		}
-		out = append(out, t)
+		m.Walls = append(m.Walls, t)
 	}
-	return out
+	return nil
+}
+
+// more asks for what a wall's tile face is to be and what the wall carries.
+func (v *view) more(wall string) []field {
+	return []field{
+		v.field("Tile face", "walls", wall, "tile face").oneOf("plane", "follow").help("A plane over the high spots, or one that follows the wall."),
+		v.field("Thinnest bed that the mortar allows", "walls", wall, "least bed").like(v.sample("1/8", "3")).tape(),
+		v.field("What the wall has to carry", "walls", wall, "carries").like("wall-hung basin"),
+	}
 }

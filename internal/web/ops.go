@@ -39,8 +39,8 @@ func opsOf(form url.Values, base *text.Node) ([]text.Op, error) {
 				return nil, err
 			}
 			ops = append(ops, text.Op{Do: text.Remove, Path: path})
-		case "add":
-			op, given, err := added(form, typed)
+		case "add", "pair", "behind":
+			op, given, err := addings[do](form, typed, base)
 			if err != nil {
 				return nil, err
 			}
@@ -124,22 +124,4 @@ func listed(typed string) string {
 		}
 	}
 	return text.Flow(all)
-}
-
-// added makes the operation of a form that adds a thing to a collection: its name in "new.name", its facts in "new.KEY".
-func added(form url.Values, collection string) (op text.Op, given bool, err error) {
-	path, err := pathOf(collection)
-	name := strings.TrimSpace(form.Get("new.name"))
-	if err != nil || name == "" {
-		return op, false, err
-	}
-	thing := &text.Node{Kind: text.Map}
-	for _, k := range sortedKeys(form) {
-		key, ours := strings.CutPrefix(k, "new.")
-		value := strings.TrimSpace(form.Get(k))
-		if ours && key != "name" && value != "" {
-			thing.Entries = append(thing.Entries, text.Entry{Key: key, Value: &text.Node{Kind: text.Scalar, Text: value}})
-		}
-	}
-	return text.Op{Do: text.Add, Path: append(path, name), Value: text.Flow(thing)}, true, nil
 }

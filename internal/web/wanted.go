@@ -1,11 +1,13 @@
 package web
 
 // asks are the questions about the face and its tile.
-func (v *view) asks(l *laidOut) {
-	l.Tiles = v.collection(tileKind)
+func (v *view) asks(l *laidOut) (err error) {
+	if l.Tiles, err = v.collection(tileKind); err != nil {
+		return err
+	}
 	l.Tiles.Open = l.Tiles.Open || len(l.Goods) == 0
 	if l.Face == "" {
-		return
+		return nil
 	}
 	lay := func(label, key string) field { return v.field(label, "lay", l.Face, key) }
 	l.Asks = append(l.Asks, lay("Look for", "look for").oneOf("even cuts", "fewest tiles", "fewest cuts", "lines up", "holes safe"))
@@ -21,6 +23,7 @@ func (v *view) asks(l *laidOut) {
 				of("Joint", "joint").like(v.sample("1/8", "3")).tape(), of("Upright", "upright").oneOf("yes", "no"))
 		}
 	}
+	return nil
 }
 
 // tileKind asks for a tile as its label says it.
@@ -32,4 +35,4 @@ var tileKind = kind{"tiles", "Tiles, as their labels say", "tile", "wall tile", 
 	{key: "turns", label: "May be turned", choices: []string{"any", "half", "none"}},
 	{key: "breakage", label: "More for breakage", inches: "2", metric: "2"},
 	{key: "spares", label: "Spares to keep", inches: "2", metric: "2"},
-}}
+}, false}

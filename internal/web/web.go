@@ -57,6 +57,7 @@ func (s *Server) Handler() http.Handler {
 		"POST /look":                  s.setLook,
 		"GET /room/{room}":            s.toMeasure,
 		"POST /room/{room}/edit":      s.edit,
+		"POST /room/{room}/corners":   s.changeCorners,
 		"POST /room/{room}/source":    s.replace,
 		"POST /room/{room}/face":      s.layFace,
 		"POST /room/{room}/pin":       s.pin,

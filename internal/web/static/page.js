@@ -24,7 +24,7 @@ function swap(html, preview) {
   }
   for (const fresh of page.querySelectorAll("main input[id], main select[id]")) {
     const mine = document.getElementById(fresh.id);
-    if (!mine || mine === document.activeElement || mine.type === "radio" || mine.type === "checkbox" || mine.type === "file") continue;
+    if (!mine || mine === document.activeElement || mine.dataset.unsaved || mine.name.startsWith("new.") || mine.type === "radio" || mine.type === "checkbox" || mine.type === "file") continue;
     if (mine.value !== fresh.value) mine.value = fresh.value;
     mine.toggleAttribute("aria-invalid", fresh.hasAttribute("aria-invalid"));
   }
@@ -35,19 +35,20 @@ function swap(html, preview) {
 // An input that is gone belongs to a thing that was renamed or taken out: the page is then loaded anew, once nobody types
 // in it. Until then what is typed goes out as meant for the revision that the page shows.
 function gone(page) {
-  return [...document.querySelectorAll("main form input[id], main form select[id]")].some(i => i.name.includes('["') && !page.getElementById(i.id));
+  return [...document.querySelectorAll("main form input[id], main form select[id]")].some(i => i.name.includes('["') && !page.getElementById(i.id) && !i.closest("[data-part]")); // a part brings its own inputs
 }
 let old = false;
 function anew() {
-  const typing = document.activeElement?.matches("main input, main select, main textarea");
-  if (typing) { if (!old) tell("Names on this page have changed. It is loaded anew when you have typed."); old = true; return; }
-  line.then(() => location.reload());
+  if (busy()) { if (!old) tell("Names on this page have changed. It is loaded anew when you have typed."); old = true; return; }
+  line.then(() => { if (busy()) old = true; else location.reload(); });
 }
-document.addEventListener("focusout", () => { if (old) setTimeout(() => { if (!document.activeElement?.matches("main input, main select, main textarea")) anew(); }); });
+function busy() { return document.activeElement?.matches("main input, main select, main textarea"); }
+document.addEventListener("focusout", () => { if (old) setTimeout(() => { if (!busy()) anew(); }); });
 
 async function post(address, fields) {
   const answer = await fetch(address, { method: "POST", body: new URLSearchParams({ back: here(), ...fields }) });
   const html = await answer.text();
+  post.status = answer.status;
   if (answer.status === 409) { document.open(); document.write(html); document.close(); return; }
   if (answer.ok || answer.status === 422) return html;
   const words = new DOMParser().parseFromString(html, "text/html").querySelector("main .said");
@@ -55,16 +56,32 @@ async function post(address, fields) {
 }
 
 // Typing: what is typed is shown at once where the form says so, and kept when the person leaves the input.
+// A form that adds a reading shows it while it is typed, and is empty for the next one when it is kept.
+document.addEventListener("submit", async e => {
+  const form = e.target.closest("[data-another]");
+  if (!form) return;
+  e.preventDefault();
+  clearTimeout(typing); turn++;
+  try {
+    const html = await post(form.action, { ...Object.fromEntries(new FormData(form)), base: body.dataset.head });
+    if (!html) return;
+    swap(html);
+    if (post.status === 422) return; // refused: what was typed stays
+    const own = [...form.querySelectorAll('[name^="new."]')];
+    own.forEach(i => { i.value = ""; });
+    own[0].focus();
+  } catch (err) { tell("Not saved: " + err.message); }
+});
 let typing, turn = 0, line = Promise.resolve();
 function value(input) { return { [input.name]: input.value, base: input.dataset.base || body.dataset.head }; }
 document.addEventListener("focusin", e => { if (e.target.form && e.target.form.hasAttribute("data-live")) e.target.dataset.base = body.dataset.head; });
 document.addEventListener("input", e => {
   const form = e.target.form;
-  if (!form || !form.hasAttribute("data-preview") || e.target.tagName !== "INPUT") return;
+  if (!form || !form.matches("[data-preview], [data-another]") || e.target.tagName !== "INPUT") return;
   clearTimeout(typing);
   const mine = ++turn;
   typing = setTimeout(async () => {
-    try { const html = await post(form.action, { ...value(e.target), preview: "1" }); if (html && mine === turn) swap(html, true); } catch { /* the next letter tries again */ }
+    try { const html = await post(form.action, { ...(form.matches("[data-another]") ? Object.fromEntries(new FormData(form)) : value(e.target)), preview: "1" }); if (html && mine === turn) swap(html, true); } catch { /* the next letter tries again */ }
   }, 140);
 });
 document.addEventListener("change", async e => {
@@ -72,8 +89,9 @@ document.addEventListener("change", async e => {
   if (!form || !form.hasAttribute("data-live") || !e.target.name) return;
   clearTimeout(typing); turn++;
   const fields = value(e.target);
+  const mine = e.target.dataset.unsaved = String(turn);
   line = line.then(async () => { // one after the other, in the order in which they were typed
-    try { const html = await post(form.action, fields); if (html) { swap(html); if (e.target.name.startsWith("again:")) e.target.value = ""; } }
+    try { const html = await post(form.action, fields); if (e.target.dataset.unsaved === mine) delete e.target.dataset.unsaved; if (html) { swap(html); if (e.target.name.startsWith("again:")) e.target.value = ""; } }
     catch (err) { tell("Not saved: " + err.message); }
   });
 });
@@ -237,7 +255,7 @@ let into = null;
 if (pad && touch) {
   document.querySelectorAll("input[data-tape]").forEach(i => { i.inputMode = "none"; });
   document.addEventListener("focusin", e => {
-    into = e.target.matches("input[data-tape]") ? e.target : null;
+    into = e.target.matches("input[data-tape]:not([data-letters])") ? e.target : null;
     pad.hidden = !into;
     if (into) requestAnimationFrame(() => into && into.scrollIntoView({ block: "nearest" }));
   });
@@ -252,7 +270,10 @@ function press(k) {
     if (next) next.focus(); else into.blur();
     return;
   }
-  if (k === "back") into.value = v.slice(0, -1);
+  if (k === "letters") { const i = into; i.inputMode = "text"; i.dataset.letters = "1"; i.blur(); i.focus(); return; }
+  if (k === "-") into.value = v.startsWith("-") ? v.slice(1) : "-" + v;
+  else if (k === "mm") into.value = v ? v.replace(/ ?mm$/, "") + " mm" : v;
+  else if (k === "back") into.value = v.slice(0, -1);
   else if (k === "ft") into.value = v ? v + "' " : v;
   else if (k.includes("/")) { const whole = v.replace(/-?\d*\/\d*$/, "").trimEnd(); into.value = /\d$/.test(whole) ? whole + "-" + k : (whole ? whole + " " : "") + k; }
   else into.value = v + k;
