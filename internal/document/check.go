@@ -32,6 +32,12 @@ func (r *reader) check(m *Room) {
 	for _, b := range m.InWall {
 		onWall(b.In, b.Across)
 	}
+	for _, c := range m.Cabinets {
+		onWall(c.In, c.Across)
+	}
+	for _, t := range m.Tops {
+		r.checkTop(m, walls, t)
+	}
 	r.checkLays(m, walls)
 	for _, t := range m.Tiles {
 		r.checkTile(t)

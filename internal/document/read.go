@@ -32,6 +32,12 @@ var root = record("a room document", func(*Room, diag.Place) {},
 	part("tools", "what is there to cut with", tools, func(m *Room) *Tools { return &m.Tools }).like("{kerf: 3/32, core bits: [1-1/4, 2]}"),
 	part("lay", "what is set on which face", lays, func(m *Room) *[]Lay { return &m.Lay }).like("{basin wall: {fields: {main: {tile: slate, bond: running 1/3}}}}"),
 	part("days", "when and by whom the work is done, and what has been done", days, func(m *Room) *Days { return &m.Days }).unless("no days are planned").like("{starts on: 2026-03-07, hours: {weekdays: 18:00 to 21:00}}"),
+	part("stock", "wood and board as it is sold, by name", named("stock", stock, func(s *Stock, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(m *Room) *[]Stock { return &m.Stock }).like("{birch 3/4: {kind: sheet, size: 96 x 48 x 3/4}}"),
+	part("cabinets", "cabinets by name", named("cabinet", cabinet, func(c *Cabinet, e text.Entry) { c.Name, c.At = e.Key, e.At }), func(m *Room) *[]Cabinet { return &m.Cabinets }).like("{vanity: {in: basin wall, across: 14 to 44 from A, height: 32-1/2, depth: 20}}"),
+	part("tops", "slabs on cabinets or walls, by name", named("top", topRecord, func(t *Slab, e text.Entry) { t.Name, t.At = e.Key, e.At }), func(m *Room) *[]Slab { return &m.Tops }).like("{vanity top: {on: vanity, made of: staves, thickness: 1-1/2, depth: 21}}"),
+	part("scribes", "offsets to scribe edges by, by name", named("scribe", scribe, func(s *Scribe, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(m *Room) *[]Scribe { return &m.Scribes }).like("{top back: {for: vanity top, offsets: {0: 1/8, 12: 1/4}}}"),
+	part("trim", "baseboards, casings, jamb extensions, shoes and ledgers by name", named("trim", trim, func(t *Trim, e text.Entry) { t.Name, t.At = e.Key, e.At }), func(m *Room) *[]Trim { return &m.Trim }).like("{baseboard: {kind: baseboard, stock: base 5-1/4}}"),
+	part("finish", "what is brushed or wiped on wood, by name", named("finish", finish, func(f *Finish, e text.Entry) { f.Name, f.At = e.Key, e.At }), func(m *Room) *[]Finish { return &m.Finish }).like("{clear oil: {on: [vanity], coats: 3}}"),
 	part("climate", "the place and its weather", climate, func(m *Room) *Climate { return &m.Climate }).like("{exterior: no}"),
 )
 

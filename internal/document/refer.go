@@ -87,6 +87,7 @@ func (room *Room) names() map[string][]string {
 	for _, h := range room.Days.Hands {
 		add("hand", h.Name)
 	}
+	room.woodNames(add)
 	return all
 }
 

@@ -46,6 +46,12 @@ type Room struct {
 	Tiles    []Tile
 	Tools    Tools
 	Lay      []Lay
+	Stock    []Stock
+	Cabinets []Cabinet
+	Tops     []Slab
+	Scribes  []Scribe
+	Trim     []Trim
+	Finish   []Finish
 	Climate  Climate
 	Days     Days
 }

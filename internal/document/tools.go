@@ -20,6 +20,7 @@ type Climate struct {
 	Exterior Value[bool]
 	Sun      Value[bool]
 	Range    Value[int64] // `yearly range: 115 F`: a difference, in thousandths of a kelvin
+	Air      []Hygrometer
 }
 
 var tools = record("what is there to cut with", func(t *Tools, at diag.Place) { t.At = at },
@@ -38,4 +39,5 @@ var climate = record("the place and its weather", func(*Climate, diag.Place) {},
 	fact("exterior", "whether the work is outdoors", yesNo, func(c *Climate) *Value[bool] { return &c.Exterior }).like("no"),
 	fact("sun", "whether the sun shines on it", yesNo, func(c *Climate) *Value[bool] { return &c.Sun }).like("no"),
 	fact("yearly range", "from the coldest to the hottest of the year, as a difference", yearlyRange, func(c *Climate) *Value[int64] { return &c.Range }).like("115 F"),
+	part("hygrometer", "readings of the room's own air, over the year if there are any", list(hygrometer), func(c *Climate) *[]Hygrometer { return &c.Air }).like("[{on: 2026-01-10, humidity: 32 %, temperature: 68 F}]"),
 )
