@@ -61,6 +61,10 @@ func referring[T any](f form[T], kind string) form[T] {
 // document as text: what stops a dependent stage has class Stop. The name is that of the file; it is not opened.
 func Read(name string, src []byte) (Room, diag.List) {
 	tree, found := text.Parse(src)
+	return readTree(name, tree, found)
+}
+
+func readTree(name string, tree *text.Node, found diag.List) (Room, diag.List) {
 	r := &reader{found: found}
 	room, read := r.room(name, tree)
 	if read {

@@ -107,3 +107,31 @@ func Join(path, key string) string {
 	}
 	return path + " > " + key
 }
+
+// WithText returns the tree with another text in the single value at a path; the old tree stays as it is. False: there is no
+// single value there.
+func WithText(n *Node, path []string, to string) (*Node, bool) {
+	if len(path) == 0 {
+		if n.Kind != Scalar {
+			return nil, false
+		}
+		return &Node{Kind: Scalar, Text: to, At: n.At}, true
+	}
+	e, ok := n.child(path[0])
+	if !ok {
+		return nil, false
+	}
+	below, ok := WithText(e.Value, path[1:], to)
+	if !ok {
+		return nil, false
+	}
+	out := *n
+	if i, isItem := item(path[0]); isItem && n.Kind == List {
+		out.Items = slices.Clone(n.Items)
+		out.Items[i] = below
+		return &out, true
+	}
+	out.Entries = slices.Clone(n.Entries)
+	out.Entries[n.index(path[0])].Value = below
+	return &out, true
+}
