@@ -2,6 +2,7 @@ package document
 
 import (
 	"bytes"
+	"fmt"
 	"maps"
 	"math/rand/v2"
 	"strings"
@@ -31,7 +32,29 @@ func find(n *text.Node, path []string) *text.Node {
 // documents are those that a person would edit: the full one, a first one and a demo.
 func documents(t *testing.T) map[string][]byte {
 	t.Helper()
-	return map[string][]byte{"full": readFile(t, "testdata/full.yaml"), "starter": Starter(unit.Millimetres, 4), "demo": readFile(t, "../demo/gable.yaml")}
+	all := map[string][]byte{"starter": Starter(unit.Millimetres, 4)}
+	for name, file := range map[string]string{"full": "testdata/full.yaml", "demo": "../demo/gable.yaml"} {
+		for i, chunk := range chunks(readFile(t, file)) {
+			all[fmt.Sprint(name, " ", i+1)] = chunk
+		}
+	}
+	return all
+}
+
+// chunks cuts a document between top-level keys into documents of about fifty lines: an edit of each of its keys parses the
+// text anew, and parsing all of a long document for each of its keys takes long.
+func chunks(src []byte) [][]byte {
+	const lines = 50
+	var all [][]byte
+	var chunk []byte
+	for line := range bytes.Lines(src) {
+		top := line[0] != ' ' && line[0] != '#' && line[0] != '\n'
+		if top && bytes.Count(chunk, []byte("\n")) >= lines {
+			all, chunk = append(all, chunk), nil
+		}
+		chunk = append(chunk, line...)
+	}
+	return append(all, chunk)
 }
 
 // A value set anywhere changes its own lines and no other, and setting it back gives the same bytes.
@@ -74,7 +97,7 @@ func changedLines(a, b []byte) []int {
 
 // Any key can be taken out, renamed, and another added beside it; comments that stand on lines of their own stay.
 func TestChangeEveryKey(t *testing.T) {
-	for name, src := range map[string][]byte{"full": readFile(t, "testdata/full.yaml"), "starter": Starter(unit.Inches, 4)} {
+	for name, src := range documents(t) {
 		tree, _ := text.Parse(src)
 		for _, path := range paths(tree, nil) {
 			beside := append(path[:len(path)-1:len(path)-1], "quite new")

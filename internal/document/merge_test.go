@@ -218,8 +218,8 @@ func drawOps(t *rapid.T, who string, src []byte, all [][]string) []Op {
 		if o.Do == text.Add {
 			o.Path = append(slices.Clone(path[:len(path)-1]), "new "+rapid.SampledFrom([]string{"a", "b"}).Draw(t, "key"))
 		}
-		if o.Do == text.Rename && len(path) == 1 {
-			continue // the key of a group is no name
+		if o.Do == text.Rename && len(path)%2 == 1 {
+			continue // the key of a group or of a fact is no name: walls > one, lay > one > fields > main are
 		}
 		if o.Do == text.Rename {
 			o.Value = "called " + rapid.SampledFrom([]string{"a", "b", who}).Draw(t, "name") + []string{"", "1", "2"}[i]
