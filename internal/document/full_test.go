@@ -4,6 +4,7 @@ import (
 	"os"
 	"testing"
 
+	"dryfit/internal/money"
 	"dryfit/internal/unit"
 )
 
@@ -67,6 +68,19 @@ func TestFullDocument(t *testing.T) {
 		{"face", room.Lay[1].Face, "niche > back"},
 		{"measures", room.Lay[1].LookFor[1].Text, "narrowest cut"},
 		{"sheet's own thickness", room.Stock[0].Measured.V, in(45, 64)},
+		{"no grain", room.Stock[1].Sale.Plain.V, true},
+		{"edge trim", room.Stock[1].Sale.Trim.V, in(1, 4)},
+		{"half a sheet", room.Stock[1].Sale.Others[0].Price.V, 18 * money.One},
+		{"no price", room.Stock[1].Sale.Others[1].Price.Unknown, true},
+		{"on hand by its size alone", room.Stock[1].Sale.OnHand[0].Width.V, in(48, 1)},
+		{"on hand", room.Stock[1].Sale.OnHand[1].Count.V, 2},
+		{"knot", room.Stock[1].Sale.OnHand[1].Bad[0], Stretch{in(40, 1), in(44, 1)}},
+		{"covers", room.Stock[1].Sale.Covers[0].Text, "end wall"},
+		{"track saw", room.Tools.Saws[0].First.V, RipFirst},
+		{"bit", room.Tools.Bits[0].Reach.V, in(5, 4)},
+		{"tread", room.Kits[0].Parts[0].Thick.V, in(45, 64)},
+		{"tread's edges", len(room.Kits[0].Parts[0].Band), 2},
+		{"lip by its length alone", room.Kits[0].Parts[1].Width.Known, false},
 		{"along the grain", room.Stock[3].Length.V, in(144, 1)},
 		{"dado", room.Cabinets[0].Joints.Bottom.V.Depth, in(1, 4)},
 		{"tongue", room.Cabinets[0].Joints.Frame.V.Kind, TongueJoin},

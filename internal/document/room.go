@@ -47,6 +47,7 @@ type Room struct {
 	Tools    Tools
 	Lay      []Lay
 	Stock    []Stock
+	Kits     []Kit
 	Cabinets []Cabinet
 	Tops     []Slab
 	Scribes  []Scribe

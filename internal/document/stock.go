@@ -15,6 +15,7 @@ type Stock struct {
 	Measured             Value[unit.Length] // the thickness by a caliper; silent: the thickness as it is sold, told as assumed
 	Species              Value[string]
 	Rings                Value[Rings]
+	Sale                 Sale
 }
 
 // StockKind is the shape of a good.
@@ -45,13 +46,13 @@ func (s Stock) Thickness() (thick unit.Length, measured, known bool) {
 
 var ringWords = choice("flat, quarter or between", word[Rings]{"flat", FlatSawn}, word[Rings]{"quarter", QuarterSawn}, word[Rings]{"between", Between})
 
-var stock = record("wood or board as it is sold", func(s *Stock, at diag.Place) { s.At = at },
+var stock = record("wood or board as it is sold", func(s *Stock, at diag.Place) { s.At = at }, append([]key[Stock]{
 	sure("kind", "a sheet, a board that parts are sawn from, or a stick that is only cut to length", choice("sheet, board or stick", word[StockKind]{"sheet", SheetStock}, word[StockKind]{"board", BoardStock}, word[StockKind]{"stick", StickStock}), func(s *Stock) *StockKind { return &s.Kind }).must().like("sheet"),
 	key[Stock]{row{name: "size", what: "length, along the grain, x width x thickness", need: true, unknown: true, example: "96 x 48 x 3/4", shape: stockSize.shape}, readStockSize},
 	fact("measured", "its thickness by a caliper, to which grooves are cut", length(thin), func(s *Stock) *Value[unit.Length] { return &s.Measured }).unless("the thickness as it is sold").like("45/64"),
 	fact("species", "the wood", words, func(s *Stock) *Value[string] { return &s.Species }).like("white oak"),
 	fact("rings", "how the growth rings lie in the face: flat-sawn, quarter-sawn or between", ringWords, func(s *Stock) *Value[Rings] { return &s.Rings }).unless("between: the greater movement is taken").like("flat"),
-)
+}, saleKeys...)...)
 
 var stockSize = form[size]{&shape{say: "a size: length x width x thickness", pattern: `^[^xX×]+[xX×][^xX×]+[xX×][^xX×]+$`}, func(r *reader, n *text.Node) (size, bool) {
 	parts, ok := r.times(n, 3, 3)

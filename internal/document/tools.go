@@ -13,6 +13,8 @@ type Tools struct {
 	LeastStrip Value[unit.Length]
 	CoreBits   []Value[unit.Length]
 	Snap       Value[bool] // `cutter: snap` or `wet saw`
+	Saws       []Saw       // for wood and board
+	Bits       []Bit
 }
 
 // Climate is a place for temperatures that movement joints need.
@@ -28,6 +30,8 @@ var tools = record("what is there to cut with", func(t *Tools, at diag.Place) { 
 	fact("least strip", "the narrowest strip that the cutter makes", length(fine), func(t *Tools) *Value[unit.Length] { return &t.LeastStrip }).like("1/2"),
 	part("core bits", "the diameters of the core bits at hand", list(bit), func(t *Tools) *[]Value[unit.Length] { return &t.CoreBits }).like("[1-1/4, 1-3/8, 2]"),
 	fact("cutter", "what cuts straight: a snap cutter, which has no kerf, or a wet saw", choice("snap or wet saw", word[bool]{"snap", true}, word[bool]{"wet saw", false}), func(t *Tools) *Value[bool] { return &t.Snap }).like("wet saw"),
+	part("saws", "the saws for wood and board, by name; the first that is used for a stock cuts it", named("saw", saw, func(s *Saw, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(t *Tools) *[]Saw { return &t.Saws }).like("{track saw: {kerf: 3/32, reach: 2-1/8, cuts: [sheet]}}"),
+	part("bits", "router bits and drill bits for wood, by name", named("bit", bitRecord, func(b *Bit, e text.Entry) { b.Name, b.At = e.Key, e.At }), func(t *Tools) *[]Bit { return &t.Bits }).like("{straight bit: {diameter: 1/2, reach: 1-1/4}}"),
 )
 
 var bit = form[Value[unit.Length]]{length(bore).shape, func(r *reader, n *text.Node) (Value[unit.Length], bool) {

@@ -9,6 +9,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 
+	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/site"
@@ -24,6 +25,7 @@ type Plan struct {
 	Document document.Room
 	Room     site.Room
 	Tiling   tiling.Plan
+	Cut      cut.Plan
 	Findings diag.List
 	Assumed  []diag.Assumption
 }
@@ -35,6 +37,7 @@ const (
 	All Stage = iota
 	UpToSite
 	UpToTiling
+	UpToCut
 )
 
 // Options bound a run. The zero value runs everything.
@@ -79,6 +82,7 @@ var stages = [...]struct {
 }{
 	{"measure", UpToSite, solve},
 	{"lay out", UpToTiling, lay},
+	{"cut", UpToCut, saw},
 }
 
 func solve(p *Plan, _ Options) bool {
@@ -92,6 +96,14 @@ func solve(p *Plan, _ Options) bool {
 func lay(p *Plan, o Options) bool {
 	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick, Known: o.Known})
 	p.Tiling = tiles
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return true
+}
+
+func saw(p *Plan, _ Options) bool {
+	c, findings, assumed := cut.Make(p.Document, nil)
+	p.Cut = c
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
 	return true
