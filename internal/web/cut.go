@@ -14,6 +14,7 @@ type cutting struct {
 	Goods report.Table
 	Plans []cutPlan
 	Faces []faceCuts
+	Recut []said // pieces that were cut before the plan changed
 }
 
 // cutPlan is which piece comes out of which tile of a good.
@@ -44,9 +45,15 @@ func cut(v *view, r *http.Request) (*frame, error) {
 	if err != nil {
 		return nil, err
 	}
+	all := map[string][]pieceLine{}
 	for _, f := range v.Plan.Tiling.Faces {
-		c.Faces = append(c.Faces, v.faceCuts(f, done))
+		all[f.Name] = v.pieces(f)
+		c.Faces = append(c.Faces, v.faceCuts(f, all[f.Name], done))
 	}
+	if c.Recut, err = v.recut(v.Plan.Tiling.Faces, all); err != nil {
+		return nil, err
+	}
+	v.Extra = c.Recut
 	answer := "Nothing is laid out yet, so nothing is cut."
 	if len(c.Faces) > 0 {
 		answer = "To buy: " + report.Facts(v.Plan)[2].Answer + "."
@@ -54,11 +61,11 @@ func cut(v *view, r *http.Request) (*frame, error) {
 	return &frame{Title: "Cut", Question: "What do I cut, from what?", Answer: answer, Body: c}, nil
 }
 
-func (v *view) faceCuts(f plan.Face, done map[string]string) faceCuts {
+func (v *view) faceCuts(f plan.Face, pieces []pieceLine, done map[string]string) faceCuts {
 	out := faceCuts{Name: f.Name, Saw: report.Saw(v.Plan, f), Whole: report.WholeWords(f)}
-	for _, p := range v.pieces(f) {
+	for _, p := range pieces {
 		if !p.Whole {
-			p.Done = done[p.ID] == p.Hash
+			p.Done = stands(done[p.Tick], p.Hash)
 			out.Pieces = append(out.Pieces, p)
 		}
 	}

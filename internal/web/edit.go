@@ -117,7 +117,7 @@ func (s *Server) append(r *http.Request, v *view, o outcome, e store.Edit) error
 	e.Base, e.Name, e.Text, e.Ops, e.By, e.At, e.From = v.Head, nameOf(doc.Name), o.text, raw, s.who(r), s.now(), delivery(r)
 	_, _, err = s.store.Append(r.Context(), v.ID, e)
 	if err == nil {
-		err = s.photosFollow(r.Context(), v.ID, o.ops)
+		err = errors.Join(s.photosFollow(r.Context(), v.ID, o.ops), s.ticksFollow(r.Context(), v.ID, o.ops))
 	}
 	return err
 }

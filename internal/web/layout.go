@@ -61,7 +61,8 @@ type choice struct {
 type pieceLine struct {
 	ID, Address, Kind, Cut, Exact, Holes, Keep, Tolerance string
 	Whole                                                 bool
-	Hash                                                  string
+	Tick                                                  string // its address by the name of its face, which a tick binds to
+	Hash                                                  string // its outline and what it is cut to, likewise
 	Done                                                  bool
 }
 
@@ -208,7 +209,7 @@ func (v *view) pieces(f plan.Face) []pieceLine {
 	var out []pieceLine
 	for _, c := range report.InSettingOrder(f) {
 		p := pieceLine{ID: f.Mark + " " + c.Address, Address: c.Address, Kind: report.PieceKind(c), Whole: c.Whole && len(c.Holes) == 0,
-			Holes: report.HolesWords(s, c.Holes), Hash: outlineHash(c.InTile)}
+			Holes: report.HolesWords(s, c.Holes), Tick: f.Name + " > " + c.Address, Hash: outlineOf(ownStyle(v.Plan), c)}
 		if !c.Whole {
 			p.Cut, p.Exact, p.Keep, p.Tolerance = report.CutWords(s, c.Cut), report.ExactWords(s, c.Cut), report.KeptWords(c), report.ToleranceWords(s, c.Cut)
 		}

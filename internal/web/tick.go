@@ -7,7 +7,7 @@ import (
 	"dryfit/internal/store"
 )
 
-// ticks are the pieces that are marked as done, with the outline that they had then.
+// ticks are the pieces that are marked as done, by face and address, with the outline that they had then.
 func (v *view) ticks() (map[string]string, error) {
 	all, err := v.server.store.Ticks(v.ctx, v.ID)
 	out := map[string]string{}
@@ -23,14 +23,14 @@ func (v *view) ticks() (map[string]string, error) {
 type sentTick struct {
 	Piece, Outline, Client string
 	Done                   bool
-	Seq                    int64
+	Seq, Head              int64 // Head is the revision that the phone showed
 }
 
 const mostTicks = 500 // in one request
 
 // tick keeps ticks. A tick that comes twice changes nothing.
 func (s *Server) tick(w http.ResponseWriter, r *http.Request) error {
-	id, err := roomID(r)
+	v, err := s.view(r)
 	if err != nil {
 		return err
 	}
@@ -43,9 +43,13 @@ func (s *Server) tick(w http.ResponseWriter, r *http.Request) error {
 		if t.Piece == "" || t.Client == "" {
 			return fault{http.StatusBadRequest, "A tick names its piece and its phone."}
 		}
-		all = append(all, store.Tick{Address: t.Piece, Outline: t.Outline, Ticked: t.Done, By: s.who(r), At: s.now(), From: store.Delivery{Client: t.Client, Seq: t.Seq}})
+		piece, err := s.nameNow(r.Context(), v, t)
+		if err != nil {
+			return err
+		}
+		all = append(all, store.Tick{Address: piece, Outline: t.Outline, Ticked: t.Done, By: s.who(r), At: s.now(), From: store.Delivery{Client: t.Client, Seq: t.Seq}})
 	}
-	if _, err := s.store.Tick(r.Context(), id, all...); err != nil {
+	if _, err := s.store.Tick(r.Context(), v.ID, all...); err != nil {
 		return err
 	}
 	w.WriteHeader(http.StatusNoContent)

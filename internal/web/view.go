@@ -3,6 +3,7 @@ package web
 import (
 	"context"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -25,6 +26,7 @@ type view struct {
 	Typed   map[string]string // what was typed and refused, by field
 	Refused diag.List         // why
 	Unsaved bool
+	Extra   []said // to look at, beside what the plan found
 
 	server *Server
 	ctx    context.Context
@@ -86,7 +88,7 @@ type Tally struct{ Stop, Look, Unchecked, Assumed int }
 // Tally counts the plan's findings; nothing here says that all fits.
 func (v *view) Tally() Tally {
 	stop, look, unchecked, _ := report.Tally(v.Plan.Findings)
-	return Tally{stop, look, unchecked, len(v.Plan.Assumed)}
+	return Tally{stop, look + len(v.Extra), unchecked, len(v.Plan.Assumed)}
 }
 
 // said is a finding in words.
@@ -101,7 +103,7 @@ func (v *view) say(f diag.Finding) said {
 
 // Findings are all findings but notes, in words.
 func (v *view) Findings() []said {
-	var out []said
+	out := slices.Clone(v.Extra)
 	for _, f := range v.Plan.Findings {
 		if f.Class != diag.Note {
 			out = append(out, v.say(f))

@@ -163,7 +163,7 @@ func TestTickOffline(t *testing.T) {
 	eval[bool](b, `(() => { window.fetch = window.really; dispatchEvent(new Event("online")); return true; })()`)
 	b.until(`window.dryfitTick.unsent(document.querySelector("[data-wall]").dataset.send) === 0`)
 	ticks, err := s.store.Ticks(b.ctx, 1)
-	if err != nil || len(ticks) != 1 || !ticks[0].Ticked || !strings.HasSuffix(ticks[0].Address, " "+first) {
+	if err != nil || len(ticks) != 1 || !ticks[0].Ticked || ticks[0].Address != "basin wall > "+first {
 		t.Errorf("ticks %+v, %v; want one for %s", ticks, err, first)
 	}
 }

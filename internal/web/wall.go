@@ -21,6 +21,7 @@ type wallView struct {
 	Data    template.JS // the pieces for the page's script, as JSON
 	Key     string      // under which a phone keeps its ticks
 	Bare    template.HTML
+	Recut   []said         // pieces that were cut before the plan changed
 	Rough   []report.Table // the rough-in card: what pierces the face and what is inside it
 }
 
@@ -61,7 +62,10 @@ func (v *view) wall(f plan.Face) (wallView, error) {
 	}
 	w := wallView{Face: f.Name, Drawing: drawing, Pieces: v.pieces(f), Key: "dryfit-ticks-" + itoa(int64(v.ID))}
 	for i, p := range w.Pieces {
-		w.Pieces[i].Done = done[p.ID] == p.Hash
+		w.Pieces[i].Done = stands(done[p.Tick], p.Hash)
+	}
+	if w.Recut, err = v.recut([]plan.Face{f}, map[string][]pieceLine{f.Name: w.Pieces}); err != nil {
+		return wallView{}, err
 	}
 	if err := v.roughIn(&w, f); err != nil {
 		return wallView{}, err
