@@ -32,7 +32,7 @@ func (s *Server) onto(ctx context.Context, base store.Revision, v *view, ops []t
 	m := document.Merge(base.Text, v.Text, theirs, ops)
 	switch refused := stops(m.Found); {
 	case len(m.Clashes) > 0:
-		return outcome{clashes: shown(m.Clashes, ops)}, nil
+		return outcome{clashes: shown(m.Clashes, ops, v.Tree)}, nil
 	case len(refused) > 0:
 		return outcome{refused: refused}, nil
 	}

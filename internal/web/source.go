@@ -1,6 +1,7 @@
 package web
 
 import (
+	"context"
 	"errors"
 	"io"
 	"net/http"
@@ -80,26 +81,25 @@ func (s *Server) replace(w http.ResponseWriter, r *http.Request) error {
 	return s.keep(w, r, v, outcome{text: []byte(typed)}, store.Edit{})
 }
 
-// replaceOld takes a document that was typed over an older revision: what it says otherwise than that revision, where
-// that is all that was typed, and it can stand with what others have changed. New comments and another layout are no
-// operations; then both texts are shown.
+// replaceOld takes a document that was typed over an older revision: what it says otherwise than that revision is put
+// into the head, with its comments and its layout. Where both changed the same value or the same words, or the two can
+// not stand together, both texts are shown and nothing is kept.
 func (s *Server) replaceOld(w http.ResponseWriter, r *http.Request, v *view, typed string) error {
 	base, err := s.base(r, v)
 	if err != nil {
 		return err
 	}
-	ops, all := typedOver(base.Text, typed)
-	for tries := 0; all && tries < triesToKeep; tries++ {
-		o, err := s.onto(r.Context(), base, v, ops)
-		if err != nil {
+	for range triesToKeep {
+		o, ok, err := s.typedOnto(r.Context(), base, v, typed)
+		switch {
+		case err != nil:
 			return err
-		}
-		if len(o.clashes)+len(o.refused)+len(o.ops) == 0 {
+		case !ok:
+			return s.show(w, r, "clash", http.StatusConflict, &frame{Title: "Two people changed the document", Room: v,
+				Body: []clashed{{Where: "the whole document", Theirs: string(v.Text), Yours: typed}}})
+		case string(o.text) == string(v.Text):
 			http.Redirect(w, r, v.Address()+"/source", http.StatusSeeOther)
 			return nil
-		}
-		if len(o.clashes)+len(o.refused) > 0 {
-			break
 		}
 		if err := s.keep(w, r, v, o, store.Edit{Seen: base.Number}); !errors.Is(err, store.Stale) {
 			return err
@@ -108,21 +108,37 @@ func (s *Server) replaceOld(w http.ResponseWriter, r *http.Request, v *view, typ
 			return err
 		}
 	}
-	return s.show(w, r, "clash", http.StatusConflict, &frame{Title: "Two people changed the document", Room: v,
-		Body: []clashed{{Where: "the whole document", Theirs: string(v.Text), Yours: typed}}})
+	return overtaken
 }
 
-// typedOver are the operations that make what was typed from the text that it was typed over; false where they do not
-// make it to the letter.
-func typedOver(base []byte, typed string) ([]text.Op, bool) {
-	was, _ := text.Parse(base)
+// typedOnto puts a text that was typed over a base onto the head. What it says is merged value by value; the two texts
+// are merged by their lines and words; and only where both come to the same document is it the outcome.
+func (s *Server) typedOnto(ctx context.Context, base store.Revision, v *view, typed string) (outcome, bool, error) {
+	was, _ := text.Parse(base.Text)
 	is, faults := text.Parse([]byte(typed))
 	if faults.Stops() {
-		return nil, false
+		return outcome{}, false, nil
 	}
-	ops := text.Diff(was, is)
-	made, found := text.Apply(base, ops)
-	return ops, !found.Stops() && string(made) == typed
+	o, err := s.onto(ctx, base, v, text.Diff(was, is))
+	if err != nil || len(o.clashes)+len(o.refused) > 0 {
+		return outcome{}, false, err
+	}
+	if o.text == nil {
+		o.text = v.Text
+	}
+	made, ok := text.Three(base.Text, []byte(typed), v.Text)
+	if !ok {
+		return o, false, nil
+	}
+	want, _ := text.Parse(o.text)
+	got, faults := text.Parse(made)
+	switch {
+	case faults.Stops() || !text.Equal(want, got):
+		return o, false, nil
+	case string(made) == string(o.text):
+		return o, true, nil
+	}
+	return outcome{text: made}, true, nil
 }
 
 // sentText reads a form with the document in it, or as a file. A browser ends lines of a form with CR LF; the document

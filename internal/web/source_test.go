@@ -17,12 +17,12 @@ func TestSourceIsKeptAsTyped(t *testing.T) {
 		t.Errorf("%d; kept as typed: %v", w.Code, s.head(1) == typed)
 	}
 	has(t, s.get("/"), "Attic")
-	if w := s.post("/room/1/source", "base", "1", "back", "/room/1/source", "text", typed+"\n# more\n"); w.Code != http.StatusConflict || s.head(1) != typed {
-		t.Errorf("a text on an old revision: %d", w.Code)
+	if w := s.post("/room/1/source", "base", "1", "back", "/room/1/source", "text", s.first(1)+"\n# more\n"); w.Code != 303 || s.head(1) != typed+"\n# more\n" {
+		t.Errorf("a comment over an old revision: %d, %s", w.Code, s.head(1))
 	}
 }
 
-// A document typed over an older revision: values that another has left alone are put into the head. A clash, a comment,
+// A document typed over an older revision: values that another has left alone are put into the head. Comments go in too. A clash
 // and what could not stand beside the other's change bring both texts, and nothing is kept.
 func TestSourceTypedOverAnOlderOne(t *testing.T) {
 	for _, c := range []struct {
@@ -32,7 +32,9 @@ func TestSourceTypedOverAnOlderOne(t *testing.T) {
 		{"A-B: 71-7/16", "A-B: 71-1/2", 303},
 		{"mark: 1/16", "mark: 1/16", 303}, // nothing but the other's change
 		{"name: Quarry Row washroom", "name: Loft", 409},
-		{"mark: 1/16", "mark: 1/16 # fine", 409},
+		{"mark: 1/16", "mark: 1/16 # fine", 303},
+		{"units: in", "# feet and inches\nunits: in", 303},
+		{"    A-B: 71-7/16", "    A-B: 71-1/2   # twice\n    # more to come", 303},
 		{"in: basin wall", "in: no such wall", 409},
 		{"units: in", "units: [in", 409},
 	} {
