@@ -34,7 +34,7 @@ func TestDamagedDatabaseIsRefusedAndKept(t *testing.T) {
 		"cut to a piece of a page":  {func(p string) error { return os.Truncate(p, 1000) }, Damaged},
 		"another file in its place": {func(p string) error { return os.WriteFile(p, bytes.Repeat([]byte("PK\x03\x04"), 999), 0o600) }, Damaged},
 		"gone, its log there":       {func(p string) error { return os.Rename(p, p+"-wal") }, Damaged},
-		"of a newer program":        {func(p string) error { return alter(p, "PRAGMA user_version = 5") }, Newer},
+		"of a newer program":        {func(p string) error { return alter(p, "PRAGMA user_version = 6") }, Newer},
 		"of another program":        {func(p string) error { return alter(p, "PRAGMA application_id = 1") }, Foreign},
 	} {
 		dir := aged(t)

@@ -175,7 +175,7 @@ type exportPhoto struct {
 }
 
 func exportPhotos(ctx context.Context, tx *sql.Tx, room Room, dir string) error {
-	photos, err := collect(ctx, tx, scanPhoto, photoColumns+`WHERE room = ? ORDER BY id`, room.ID)
+	photos, err := collect(ctx, tx, scanPhoto, photoColumns+`WHERE room = ? AND binned IS NULL ORDER BY id`, room.ID)
 	if err != nil {
 		return err
 	}

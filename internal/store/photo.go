@@ -20,6 +20,7 @@ type Photo struct {
 	By            string
 	At            time.Time
 	Note          string // what a person says of it
+	Binned        bool   // put aside: it can be brought back
 }
 
 // NewPhoto is a picture to be pinned. Its bytes are stored as they are: the caller has read and written them anew, which
@@ -77,8 +78,11 @@ func (s *Store) pin(ctx context.Context, tx *sql.Tx, id RoomID, n NewPhoto) (num
 	}
 	sum := sha256.Sum256(n.Bytes)
 	err = tx.QueryRowContext(ctx, `SELECT id FROM photo WHERE room = ? AND face = ? AND sha = ?`, id, n.Face, sum[:]).Scan(&number)
-	if errors.Is(err, sql.ErrNoRows) {
+	switch {
+	case errors.Is(err, sql.ErrNoRows):
 		number, err = s.insertPhoto(ctx, tx, id, n, sum[:])
+	case err == nil: // sent again after it was put aside
+		_, err = tx.ExecContext(ctx, `UPDATE photo SET binned = NULL WHERE id = ?`, number)
 	}
 	if err != nil {
 		return 0, err
@@ -105,10 +109,39 @@ func (s *Store) insertPhoto(ctx context.Context, tx *sql.Tx, id RoomID, n NewPho
 	return done.LastInsertId()
 }
 
-// Photos lists a room's photos by face, the oldest first.
+// Photos lists a room's photos by face, the oldest first, without those that were put aside.
 func (s *Store) Photos(ctx context.Context, id RoomID) ([]Photo, error) {
-	list, err := collect(ctx, s.reader, scanPhoto, photoColumns+`WHERE room = ? ORDER BY face, id`, id)
+	list, err := collect(ctx, s.reader, scanPhoto, photoColumns+`WHERE room = ? AND binned IS NULL ORDER BY face, id`, id)
 	return list, fault("list the photos", err)
+}
+
+// BinnedPhotos lists those that were put aside, the last first.
+func (s *Store) BinnedPhotos(ctx context.Context, id RoomID) ([]Photo, error) {
+	list, err := collect(ctx, s.reader, scanPhoto, photoColumns+`WHERE room = ? AND binned IS NOT NULL ORDER BY binned DESC, id DESC`, id)
+	return list, fault("list the photos", err)
+}
+
+// BinPhoto puts a photo aside.
+func (s *Store) BinPhoto(ctx context.Context, id RoomID, number int64, at time.Time) error {
+	return s.binned(ctx, "put a photo aside", id, number, stamp(at))
+}
+
+// UnbinPhoto brings it back.
+func (s *Store) UnbinPhoto(ctx context.Context, id RoomID, number int64) error {
+	return s.binned(ctx, "bring a photo back", id, number, nil)
+}
+
+func (s *Store) binned(ctx context.Context, doing string, id RoomID, number int64, when any) error {
+	err := s.change(ctx, doing, func(tx *sql.Tx) error {
+		if _, err := openRoom(ctx, tx, id); err != nil {
+			return err
+		}
+		return must(tx.ExecContext(ctx, `UPDATE photo SET binned = ? WHERE room = ? AND id = ?`, when, id, number))
+	})
+	if err == nil {
+		s.feed.tellPhotos(id)
+	}
+	return err
 }
 
 // Photo gives one photo of a room with its bytes.
@@ -170,7 +203,7 @@ func (s *Store) NotePhoto(ctx context.Context, id RoomID, number int64, note str
 	return err
 }
 
-// RemovePhoto unpins a photo. Its picture goes when it is pinned nowhere else.
+// RemovePhoto unpins a photo for good. Its picture goes when it is pinned nowhere else.
 func (s *Store) RemovePhoto(ctx context.Context, id RoomID, number int64) error {
 	const doing = "remove a photo"
 	err := s.change(ctx, doing, func(tx *sql.Tx) error {
@@ -185,7 +218,7 @@ func (s *Store) RemovePhoto(ctx context.Context, id RoomID, number int64) error 
 	return err
 }
 
-const photoColumns = `SELECT id, face, media, size, width, height, sha, author, at, note FROM photo `
+const photoColumns = `SELECT id, face, media, size, width, height, sha, author, at, note, binned FROM photo `
 
 func onePhoto(ctx context.Context, q queryer, id RoomID, number int64) (Photo, error) {
 	list, err := collect(ctx, q, scanPhoto, photoColumns+`WHERE room = ? AND id = ?`, id, number)
@@ -201,7 +234,9 @@ func onePhoto(ctx context.Context, q queryer, id RoomID, number int64) (Photo, e
 func scanPhoto(row *sql.Rows) (p Photo, err error) {
 	var at int64
 	var sum []byte
-	err = row.Scan(&p.ID, &p.Face, &p.Media, &p.Size, &p.Width, &p.Height, &sum, &p.By, &at, &p.Note)
+	var binned sql.NullInt64
+	err = row.Scan(&p.ID, &p.Face, &p.Media, &p.Size, &p.Width, &p.Height, &sum, &p.By, &at, &p.Note, &binned)
+	p.Binned = binned.Valid
 	copy(p.SHA[:], sum)
 	p.At = moment(at)
 	return p, err

@@ -2,8 +2,11 @@ package web
 
 import (
 	"fmt"
+	"io"
 	"net/http"
 	"time"
+
+	"dryfit/internal/store"
 )
 
 // quiet is how long a stream may say nothing before it says that it is still there, so that a page notices when it is not.
@@ -22,7 +25,8 @@ func (s *Server) live(w http.ResponseWriter, r *http.Request) error {
 	out := http.NewResponseController(w)
 	beat := time.NewTicker(quiet)
 	defer beat.Stop()
-	fmt.Fprintf(w, "event: head\ndata: %d\n\n", v.Head)
+	var told store.Change
+	tell(w, &told, store.Change{Head: v.Head})
 	for out.Flush() == nil {
 		select {
 		case <-r.Context().Done():
@@ -30,15 +34,25 @@ func (s *Server) live(w http.ResponseWriter, r *http.Request) error {
 		case <-beat.C:
 			fmt.Fprint(w, ": still here\n\n")
 		case c, open := <-changes:
-			switch {
-			case !open:
+			if !open {
 				return nil
-			case c.Head > 0:
-				fmt.Fprintf(w, "event: head\ndata: %d\n\n", c.Head)
-			default:
-				fmt.Fprintf(w, "event: tick\ndata: %d\n\n", c.Tick)
 			}
+			tell(w, &told, c)
 		}
 	}
 	return nil
+}
+
+// tell writes what is newer than what was told before.
+func tell(w io.Writer, told *store.Change, c store.Change) {
+	for _, e := range []struct {
+		name string
+		was  *int64
+		is   int64
+	}{{"head", &told.Head, c.Head}, {"tick", &told.Tick, c.Tick}, {"photo", &told.Photo, c.Photo}} {
+		if e.is > *e.was {
+			*e.was = e.is
+			fmt.Fprintf(w, "event: %s\ndata: %d\n\n", e.name, e.is)
+		}
+	}
 }

@@ -49,7 +49,11 @@ func (s *Server) photosFollow(ctx context.Context, id store.RoomID, ops []text.O
 	if err != nil {
 		return err
 	}
-	for _, p := range photos {
+	aside, err := s.store.BinnedPhotos(ctx, id)
+	if err != nil {
+		return err
+	}
+	for _, p := range append(photos, aside...) {
 		face := p.Face
 		for _, op := range ops {
 			face = renamedFace(face, op)

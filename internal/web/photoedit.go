@@ -1,6 +1,7 @@
 package web
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -215,19 +216,34 @@ func (s *Server) changePhoto(w http.ResponseWriter, r *http.Request) error {
 	return nil
 }
 
-// removePhoto takes a photo away for good: it may show more than its owner wants to keep.
-func (s *Server) removePhoto(w http.ResponseWriter, r *http.Request) error {
-	id, number, err := photoAsked(r)
-	if err != nil {
-		return err
+// photoSteps are what can be done with a photo by one button. One that is removed can be put back; for good it goes only
+// from there, since it may show more than its owner wants to keep.
+var photoSteps = map[string]func(s *Server, ctx context.Context, id store.RoomID, number int64) error{
+	"remove": func(s *Server, ctx context.Context, id store.RoomID, number int64) error {
+		return s.store.BinPhoto(ctx, id, number, s.now())
+	},
+	"back": func(s *Server, ctx context.Context, id store.RoomID, number int64) error {
+		return s.store.UnbinPhoto(ctx, id, number)
+	},
+	"forever": func(s *Server, ctx context.Context, id store.RoomID, number int64) error {
+		return s.store.RemovePhoto(ctx, id, number)
+	},
+}
+
+func (s *Server) stepPhoto(do func(*Server, context.Context, store.RoomID, int64) error) handler {
+	return func(w http.ResponseWriter, r *http.Request) error {
+		id, number, err := photoAsked(r)
+		if err != nil {
+			return err
+		}
+		p, _, err := s.store.Photo(r.Context(), id, number)
+		if err != nil {
+			return err
+		}
+		if err := do(s, r.Context(), id, number); err != nil {
+			return err
+		}
+		http.Redirect(w, r, fmt.Sprintf("/room/%d/photos#%s", id, faceID(p.Face)), http.StatusSeeOther)
+		return nil
 	}
-	p, _, err := s.store.Photo(r.Context(), id, number)
-	if err != nil {
-		return err
-	}
-	if err := s.store.RemovePhoto(r.Context(), id, number); err != nil {
-		return err
-	}
-	http.Redirect(w, r, fmt.Sprintf("/room/%d/photos#%s", id, faceID(p.Face)), http.StatusSeeOther)
-	return nil
 }

@@ -17,11 +17,14 @@ func (s *Server) routePhotos(mux *http.ServeMux) {
 	mux.Handle("POST /room/{room}/photos", s.wrap(d.upload))
 	mux.Handle("GET /room/{room}/photos/{photo}", s.wrap(s.photo))
 	mux.Handle("POST /room/{room}/photos/{photo}", s.wrap(s.changePhoto))
-	mux.Handle("POST /room/{room}/photos/{photo}/remove", s.wrap(s.removePhoto))
+	for do, what := range photoSteps {
+		mux.Handle("POST /room/{room}/photos/{photo}/"+do, s.wrap(s.stepPhoto(what)))
+	}
 }
 
 // album is all photos of a room by face.
 type album struct {
+	Aside                       []snapshot // put aside: they can be brought back
 	Faces                       []pinned
 	Names                       []string // of the faces that a photo can be moved to
 	Longest, MostMB, MostPixels int
@@ -60,6 +63,13 @@ func photos(v *view, r *http.Request) (*frame, error) {
 	for _, p := range all {
 		a.pin(p, v.Address())
 	}
+	aside, err := v.server.store.BinnedPhotos(v.ctx, v.ID)
+	if err != nil {
+		return nil, err
+	}
+	for _, p := range aside {
+		a.Aside = append(a.Aside, snapshotOf(p, v.Address()))
+	}
 	return &frame{Title: "Photos", Question: "What is behind the face?", Answer: countPhotos(len(all)), Body: &a}, nil
 }
 
@@ -89,12 +99,16 @@ func (a *album) pin(p store.Photo, room string) {
 		i = len(a.Faces)
 		a.Faces = append(a.Faces, pinned{Name: p.Face, ID: faceID(p.Face), Gone: true})
 	}
+	a.Faces[i].Photos = append(a.Faces[i].Photos, snapshotOf(p, room))
+}
+
+func snapshotOf(p store.Photo, room string) snapshot {
 	s := snapshot{Number: p.ID, Address: fmt.Sprintf("%s/photos/%d", room, p.ID), Face: p.Face, Note: p.Note, Width: p.Width, Height: p.Height,
 		When: p.At.Format("2006-01-02 15:04 UTC"), By: p.By}
 	if s.Of = p.Face; p.Note != "" {
 		s.Of += ": " + p.Note
 	}
-	a.Faces[i].Photos = append(a.Faces[i].Photos, s)
+	return s
 }
 
 func faceID(name string) string { return idOf("photos of " + name) }

@@ -75,8 +75,16 @@ func TestPhotoOfAWall(t *testing.T) {
 	if p := s.photos()[0]; p.Face != "floor" || p.Note != "seen from the door" {
 		t.Errorf("%+v", p)
 	}
-	if w := s.post(at+"/remove", "", ""); w.Code != 303 || len(s.photos()) != 0 {
-		t.Errorf("%d, %d left", w.Code, len(s.photos()))
+	s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `rename:["walls","long wall"]`, "bath wall")
+	for _, step := range []struct {
+		do   string
+		left int
+		says string
+	}{{"remove", 0, "Removed: 1"}, {"back", 1, "seen from the door"}, {"remove", 0, "Put it back"}, {"forever", 0, "No photo yet"}} {
+		if w := s.post(at+"/"+step.do, "", ""); w.Code != 303 || len(s.photos()) != step.left {
+			t.Errorf("%s: %d, %d left", step.do, w.Code, len(s.photos()))
+		}
+		has(t, s.get("/room/1/photos"), step.says)
 	}
 	if w := s.ask("GET", at, nil); w.Code != 404 {
 		t.Errorf("a removed photo: %d", w.Code)

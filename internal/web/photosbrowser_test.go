@@ -52,3 +52,21 @@ func TestPhotosInABrowser(t *testing.T) {
 		}
 	}
 }
+
+// Two people have the photos open: one that the one adds, removes or puts back is there, or not, for the other at once.
+func TestPhotosFollowed(t *testing.T) {
+	s := open(t, nil)
+	b := browse(s, 390, 844, false)
+	b.open("/room/1/photos")
+	b.until(`document.documentElement.classList.contains("js")`)
+	const shown = `document.querySelectorAll("section.shots img").length === `
+	s.sendPhotos("basin wall", "", jpegOf(t, chart(30, 20)))
+	b.until(shown + `1`)
+	at := fmt.Sprintf("/room/1/photos/%d/", s.photos()[0].ID)
+	s.post(at+"remove", "", "")
+	b.until(shown + `0 && document.querySelector("#aside").textContent.includes("Put it back")`)
+	b.do(chromedp.Evaluate[chromedp.Void](`document.querySelector("#aside details").open = true`))
+	b.picture("photos-removed-390")
+	b.do(chromedp.Click(chromedp.CSS(`#aside form[action$="/back"] button`)))
+	b.until(shown + `1`)
+}

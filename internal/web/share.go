@@ -118,6 +118,12 @@ type invitation struct {
 	Picture template.HTML
 }
 
+// sharing is the links, and what a phone can take away instead of them.
+type sharing struct {
+	Links []invitation
+	Rooms []roomLine
+}
+
 // sharePage shows the links to whoever may change rooms.
 func (s *Server) sharePage(w http.ResponseWriter, r *http.Request) error {
 	if !mayChange(r) {
@@ -136,5 +142,9 @@ func (s *Server) sharePage(w http.ResponseWriter, r *http.Request) error {
 			}
 		}
 	}
-	return s.show(w, r, "share", http.StatusOK, &frame{Title: "Share", Body: all})
+	rooms, err := s.store.Rooms(r.Context())
+	if err != nil {
+		return err
+	}
+	return s.show(w, r, "share", http.StatusOK, &frame{Title: "Share", Body: sharing{all, roomLines(rooms)}})
 }

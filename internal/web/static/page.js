@@ -106,8 +106,10 @@ if (room && window.EventSource) {
   const live = new EventSource(room + "/live");
   live.addEventListener("head", e => { if (Number(e.data) > Number(body.dataset.head)) refresh(); });
   live.addEventListener("tick", () => { if (document.querySelector("[data-tick]")) location.pathname.endsWith("/cut") && followTicks(); });
-  live.onerror = () => tell("No connection to the rooms. What you see may be old.");
-  live.onopen = () => { told.hidden = true; };
+  live.addEventListener("photo", () => { if (document.querySelector("[data-photos]")) refresh(); });
+  let lost = false; // while there was no connection anything may have changed
+  live.onerror = () => { lost = true; tell("No connection to the rooms. What you see may be old."); };
+  live.onopen = () => { told.hidden = true; if (lost) { lost = false; refresh(); } };
   addEventListener("pagehide", () => live.close());
 }
 async function followTicks() {

@@ -89,4 +89,11 @@
     if (to) { deliver(to); addEventListener("online", () => deliver(to)); setInterval(() => deliver(to), 15000); }
   }
   document.querySelectorAll("[data-wall]").forEach(wall);
+
+  // Where the browser lets a page keep the screen on it does; over plain http it does not, and the page says that.
+  const says = document.querySelector("[data-wake]");
+  async function wake() {
+    try { await navigator.wakeLock.request("screen"); if (says) says.textContent = "The screen stays on while this page is in sight."; } catch { /* the page says so already */ }
+  }
+  if (navigator.wakeLock && document.body.classList.contains("atwall")) { wake(); document.addEventListener("visibilitychange", () => { if (!document.hidden) wake(); }); }
 })();
