@@ -12,6 +12,10 @@ AXE_VERSION = 4.14.1
 AXE = $(or $(XDG_CACHE_HOME),$(HOME)/.cache)/dryfit-check/axe-$(AXE_VERSION).min.js
 export DRYFIT_AXE = $(AXE)
 
+# The browser tests leave a picture of every page here, in both themes and several widths, to be looked at.
+PICTURES = $(or $(DRYFIT_PICTURES),$(CURDIR)/build/pictures)
+export DRYFIT_PICTURES := $(PICTURES)
+
 GOLDEN = $(shell grep -rl --include='*_test.go' '"update"' internal | xargs -r -n1 dirname | sort -u)
 
 .PHONY: check need format vet static test seeds cross bench dist clean golden
@@ -29,6 +33,7 @@ need:
 	  npm pack --silent axe-core@$(AXE_VERSION) && tar -xzf axe-core-$(AXE_VERSION).tgz && mv package/axe.min.js $(AXE) && \
 	  rm -rf package axe-core-$(AXE_VERSION).tgz; } || \
 	  echo "no npm to fetch axe-core with: pages are not held against WCAG"
+	@mkdir -p $(PICTURES)
 	$(GO) mod download
 	$(GO) mod verify
 
@@ -43,6 +48,7 @@ static:
 	$(STATICCHECK) ./...
 
 test:
+	@mkdir -p $(PICTURES)
 	$(GO) test ./...
 	GOMAXPROCS=1 TZ=Asia/Kathmandu $(GO) test -count=1 ./internal/plan ./internal/sheet ./internal/export ./internal/cli
 
@@ -72,4 +78,4 @@ golden:
 	$(GO) test $(addprefix ./,$(GOLDEN)) -update
 
 clean:
-	rm -rf dist out
+	rm -rf dist out build

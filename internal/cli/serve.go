@@ -16,10 +16,9 @@ import (
 )
 
 type serveCmd struct {
-	Data    string `help:"Folder that the rooms are kept in. Default: a folder of its own where this system keeps a person's data." type:"path" placeholder:"DIR"`
-	Listen  string `help:"Address to listen at. With --share every address of this machine unless told." placeholder:"HOST:PORT"`
-	Restore string `help:"Put a copy of everything into the data folder first, which must be empty." type:"existingfile" placeholder:"FILE"`
-	Share   bool   `help:"Let others on the local network open the rooms with a link that carries a secret."`
+	Data   string `help:"Folder that the rooms are kept in. Default: a folder of its own where this system keeps a person's data." type:"path" placeholder:"DIR"`
+	Listen string `help:"Address to listen at. With --share every address of this machine unless told." placeholder:"HOST:PORT"`
+	Share  bool   `help:"Let others on the local network open the rooms with a link that carries a secret."`
 }
 
 // port is the one that is listened at unless told; it has no meaning.
@@ -30,11 +29,6 @@ func (c serveCmd) Run(ctx context.Context, s Streams) error {
 	dir, err := dataFolder(c.Data)
 	if err != nil {
 		return err
-	}
-	if c.Restore != "" {
-		if err := store.Restore(ctx, c.Restore, dir, false); err != nil {
-			return err
-		}
 	}
 	kept, err := store.Open(ctx, dir, store.Limits{})
 	if err != nil {

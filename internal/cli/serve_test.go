@@ -85,7 +85,7 @@ func TestServe(t *testing.T) {
 	}
 }
 
-// A copy of everything, taken from a running server, starts another.
+// A copy of everything, taken from a running server, is put into another folder and served from there.
 func TestServeFromACopy(t *testing.T) {
 	out, stop := started(t, "--data", t.TempDir())
 	address := addressIn(t, out)
@@ -98,14 +98,20 @@ func TestServeFromACopy(t *testing.T) {
 	}
 	stop()
 	data := t.TempDir()
-	out, stop = started(t, "--data", data, "--restore", copied)
+	var said bytes.Buffer
+	back := func() int {
+		return Run(context.Background(), []string{"restore", copied, "--data", data}, Streams{Out: &said, Err: &said, Now: time.Now})
+	}
+	if got := back(); got != Fine {
+		t.Fatalf("restore ended with %d: %s", got, &said)
+	}
+	out, stop = started(t, "--data", data)
 	if page := fetched(t, addressIn(t, out)+"/"); !bytes.Contains(page, []byte("Attic")) {
 		t.Error("the room is not in the copy")
 	}
 	stop()
-	var over bytes.Buffer
-	if got := Run(context.Background(), []string{"serve", "--listen", "127.0.0.1:0", "--data", data, "--restore", copied}, Streams{Out: &over, Err: &over, Now: time.Now}); got != Failed {
-		t.Errorf("a copy was put over what was there: %d %s", got, &over)
+	if got := back(); got != Failed {
+		t.Errorf("a copy was put over what was there: %d %s", got, &said)
 	}
 }
 

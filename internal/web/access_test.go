@@ -8,7 +8,7 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// Every page, at a phone's and a desk's width, light and dark, keeps the rules of WCAG 2.2 A and AA that axe-core can
+// Every page, at the width of a phone, a tablet and a desk, light and dark, keeps the rules of WCAG 2.2 A and AA that axe-core can
 // check. DRYFIT_AXE names the file axe.min.js of the package axe-core.
 func TestAccess(t *testing.T) {
 	axe, err := os.ReadFile(os.Getenv("DRYFIT_AXE"))
@@ -21,7 +21,7 @@ func TestAccess(t *testing.T) {
 	if found := b.axe(string(axe), `document.body.append(document.createElement("img"))`); len(found) != 1 {
 		t.Fatalf("a planted picture without words is found %d times", len(found))
 	}
-	for _, width := range []int64{360, 1280} {
+	for _, width := range []int64{360, 820, 1280} {
 		for _, light := range []string{"light", "dark"} {
 			b.do(chromedp.EmulateViewport(width, 900))
 			b.open("/")

@@ -2,6 +2,7 @@ package web
 
 import (
 	"errors"
+	"io"
 	"net"
 	"net/http"
 	"net/netip"
@@ -12,6 +13,9 @@ import (
 
 // maxBody bounds what a form may send: a room document has 1 MiB at most.
 const maxBody = 1<<20 + 64<<10
+
+// mostDrained is how much more than its bound a form may bring before the connection is cut.
+const mostDrained = 1 << 30
 
 // policy lets a page load its own files and nothing else; no script or style stands in the page itself.
 const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; " +
@@ -40,8 +44,10 @@ func (s *Server) guard(next http.Handler) http.Handler {
 			http.Error(w, "This link is for looking only.", http.StatusForbidden)
 			return
 		}
-		r.Body = http.MaxBytesReader(w, r.Body, bodyLimit(r))
+		sent := r.Body
+		r.Body = http.MaxBytesReader(nil, sent, bodyLimit(r)) // nil: the connection stays, so that the answer arrives
 		next.ServeHTTP(w, withRole(r, role))
+		io.CopyN(io.Discard, sent, mostDrained) // what was too much is read and dropped: a browser shows an answer only after it has sent all
 	}))
 }
 
@@ -73,7 +79,7 @@ func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
 	switch {
 	case errors.As(err, &f):
 	case errors.As(err, &tooLarge):
-		f = fault{http.StatusRequestEntityTooLarge, "That is too much for a room document."}
+		f = fault{http.StatusRequestEntityTooLarge, "That is too much for a room document: up to 1 MB is taken. Nothing was changed. Go back: what you typed is still in the form."}
 	case errors.Is(err, store.Stale):
 		f = overtaken
 	case statusOf[store.KindOf(err)] != 0:
@@ -87,5 +93,6 @@ func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
 // statusOf maps what a store says once; what is not here is a failure of the machine.
 var statusOf = map[store.Kind]int{
 	store.NotFound: http.StatusNotFound, store.Binned: http.StatusGone, store.TooBig: http.StatusRequestEntityTooLarge,
-	store.Reused: http.StatusConflict, store.Full: http.StatusInsufficientStorage,
+	store.Reused: http.StatusConflict, store.Full: http.StatusInsufficientStorage, store.ReadOnly: http.StatusInsufficientStorage,
+	store.Busy: http.StatusServiceUnavailable, store.Damaged: http.StatusInternalServerError,
 }

@@ -23,13 +23,19 @@ type site struct {
 	server *Server
 	http   http.Handler
 	store  *store.Store
+	folder string
 }
 
 var noon = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
 
 func open(t testing.TB, share *Share) *site {
 	t.Helper()
-	st, err := store.Open(context.Background(), t.TempDir(), store.Limits{})
+	return openIn(t, t.TempDir(), share)
+}
+
+func openIn(t testing.TB, folder string, share *Share) *site {
+	t.Helper()
+	st, err := store.Open(context.Background(), folder, store.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -38,7 +44,7 @@ func open(t testing.TB, share *Share) *site {
 		t.Fatal(err)
 	}
 	s := New(Options{Store: st, Now: func() time.Time { return noon }, Share: share})
-	return &site{t, s, s.Handler(), st}
+	return &site{t, s, s.Handler(), st, folder}
 }
 
 // ask sends a request as the person at this machine.
