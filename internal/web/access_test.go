@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"os"
 	"testing"
-
-	"github.com/chromedp/chromedp"
 )
 
 // Every page, at the width of a phone, a tablet and a desk, light and dark, keeps the rules of WCAG 2.2 A and AA that axe-core can
@@ -22,18 +20,21 @@ func TestAccess(t *testing.T) {
 		t.Fatalf("a planted picture without words is found %d times", len(found))
 	}
 	for _, width := range []int64{360, 820, 1280} {
+		b := browse(s, width, 900, false) // a window of its own: each has its time
 		for _, light := range []string{"light", "dark"} {
-			b.do(chromedp.EmulateViewport(width, 900))
 			b.open("/")
 			eval[bool](b, fmt.Sprintf(`fetch("/look", {method: "POST", body: new URLSearchParams({light: %q, back: "/"})}).then(r => r.ok)`, light))
 			for _, page := range append(everyPage(), "/room/99/measure") {
 				b.open(page)
+				b.picture(fmt.Sprintf("%s-%d-%s", idOfPage(page), width, light))
 				eval[bool](b, `(document.querySelectorAll("details").forEach(d => { d.open = true; }), true)`)
 				for _, wrong := range b.axe(string(axe), "0") {
 					t.Errorf("%s at %d px, %s: %s", page, width, light, wrong)
 				}
 				b.wide(page, width)
-				b.picture(fmt.Sprintf("%s-%d-%s", idOfPage(page), width, light))
+				if width < 400 { // where there is the least room
+					b.picture(fmt.Sprintf("%s-%d-%s-open", idOfPage(page), width, light))
+				}
 			}
 		}
 	}

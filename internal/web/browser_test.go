@@ -52,7 +52,7 @@ func (b *browser) window(parent context.Context, width, height int64) {
 	ctx, stop := chromedp.NewContext(parent)
 	b.Cleanup(stop)
 	b.do2(ctx, chromedp.Navigate("about:blank"))
-	limited, cancel := context.WithTimeout(ctx, 2*time.Minute) // a lost browser fails the test and does not hang it
+	limited, cancel := context.WithTimeout(ctx, 5*time.Minute) // a lost browser fails the test and does not hang it
 	b.Cleanup(cancel)
 	b.ctx = limited
 	b.do(chromedp.EmulateViewport(width, height))

@@ -10,9 +10,9 @@ import (
 func everyPage() []string {
 	out := []string{"/", "/share", "/room/1/wall", "/room/1/history?from=1&to=1"}
 	for _, p := range roomPages() {
-		out = append(out, "/room/1/"+p.name, "/room/2/"+p.name)
+		out = append(out, "/room/1/"+p.name)
 	}
-	return out
+	return append(out, "/room/2/measure", "/room/2/layout")
 }
 
 // Every page of every demo room answers, asks its question, and holds no script or style of its own.

@@ -285,6 +285,8 @@ function press(k) {
 let typed = null;
 document.addEventListener("focusout", e => { if (e.target === typed) { typed = null; e.target.dispatchEvent(new Event("change", { bubbles: true })); } });
 
+document.querySelector(".tabs [aria-current]")?.scrollIntoView({ block: "nearest", inline: "center" });
+
 let byhand = false;
 function dress() {
   place()?.classList.toggle("byhand", byhand);
