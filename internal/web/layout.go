@@ -205,14 +205,17 @@ func (v *view) figures(z plan.Field) []figure {
 
 // pieces words every piece of a face in the order of setting.
 func (v *view) pieces(f plan.Face) []pieceLine {
-	s := v.Plan.Style
+	s, own := v.Plan.Style, ownStyle(v.Plan)
 	var out []pieceLine
 	for _, c := range report.InSettingOrder(f) {
 		p := pieceLine{ID: f.Mark + " " + c.Address, Address: c.Address, Kind: report.PieceKind(c), Whole: c.Whole && len(c.Holes) == 0,
-			Holes: report.HolesWords(s, c.Holes), Tick: f.Name + " > " + c.Address, Hash: outlineOf(ownStyle(v.Plan), c)}
+			Holes: report.HolesWords(s, c.Holes), Tick: f.Name + " > " + c.Address}
+		cut := ""
 		if !c.Whole {
 			p.Cut, p.Exact, p.Keep, p.Tolerance = report.CutWords(s, c.Cut), report.ExactWords(s, c.Cut), report.KeptWords(c), report.ToleranceWords(s, c.Cut)
+			cut = report.CutWords(own, c.Cut)
 		}
+		p.Hash = outlineOf(c.InTile, cut, report.HolesWords(own, c.Holes))
 		out = append(out, p)
 	}
 	return out

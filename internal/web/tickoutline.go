@@ -6,23 +6,21 @@ import (
 	"strings"
 
 	"dryfit/internal/diag"
+	"dryfit/internal/geom"
 	"dryfit/internal/plan"
-	"dryfit/internal/report"
-	"dryfit/internal/tiling/piece"
-	"dryfit/internal/unit"
 )
 
 // outlineOf is what a tick binds to beside the address: a name of the outline, a space, and what the piece is cut to in
 // words of the document's own units, so that a later plan can say what was cut.
-func outlineOf(s unit.Style, c piece.Piece) string {
-	what := "whole"
-	if !c.Whole {
-		what = report.CutWords(s, c.Cut)
+func outlineOf(outline geom.Region, cut, holes string) string {
+	what := cut
+	if what == "" {
+		what = "whole"
 	}
-	if holes := report.HolesWords(s, c.Holes); holes != "" {
+	if holes != "" {
 		what += ", holes: " + holes
 	}
-	return outlineHash(c.InTile) + " " + what
+	return outlineHash(outline) + " " + what
 }
 
 // cutTo is what a tick says that its piece was cut to; nothing where it does not say.
