@@ -32,6 +32,17 @@ func Apply(src []byte, ops []Op) ([]byte, diag.List) {
 	return out, found
 }
 
+// ApplyTo makes changes as Apply does, to a text that is parsed already; the tree of what comes out comes with it.
+func ApplyTo(src text.Source, ops []Op) (text.Source, diag.List) {
+	for _, op := range ops {
+		if naming(op) != nil {
+			out, found := Apply(src.Src, ops)
+			return text.Parsed(out), found
+		}
+	}
+	return src.Apply(ops)
+}
+
 func applyOne(src []byte, op Op) ([]byte, diag.List) {
 	if kinds := naming(op); kinds != nil {
 		return rename(src, op, kinds)

@@ -39,6 +39,6 @@ func (d Draft) With(ops []Op) (Room, diag.List, bool) {
 		}
 		tree = next
 	}
-	room, found := readTree(d.name, tree, append(diag.List(nil), d.found...))
+	room, found := ReadFrom(d.name, text.Source{Tree: tree, Faults: d.found})
 	return room, found, true
 }

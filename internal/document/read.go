@@ -60,14 +60,12 @@ func referring[T any](f form[T], kind string) form[T] {
 
 // Read reads a room document. It always returns a Room with all that could be read, and every finding about the
 // document as text: what stops a dependent stage has class Stop. The name is that of the file; it is not opened.
-func Read(name string, src []byte) (Room, diag.List) {
-	tree, found := text.Parse(src)
-	return readTree(name, tree, found)
-}
+func Read(name string, src []byte) (Room, diag.List) { return ReadFrom(name, text.Parsed(src)) }
 
-func readTree(name string, tree *text.Node, found diag.List) (Room, diag.List) {
-	r := &reader{found: found}
-	room, read := r.room(name, tree)
+// ReadFrom reads a text that is parsed already. The tree is not changed.
+func ReadFrom(name string, src text.Source) (Room, diag.List) {
+	r := &reader{found: slices.Clone(src.Faults)}
+	room, read := r.room(name, src.Tree)
 	if read {
 		room.Survey.Unread = r.unread
 		r.resolve(&room)

@@ -8,6 +8,7 @@ import (
 	"context"
 	"crypto/sha256"
 	"encoding/hex"
+	"slices"
 
 	"dryfit/internal/cut"
 	"dryfit/internal/diag"
@@ -60,7 +61,12 @@ func (o Options) step(stage string) {
 func Make(ctx context.Context, file string, text []byte, o Options) (Plan, error) {
 	o.step("read")
 	doc, findings := document.Read(file, text)
-	p := Plan{Name: doc.Name, Revision: revision(text), Document: doc, Findings: findings, Style: style(doc)}
+	return Of(ctx, text, doc, findings, o)
+}
+
+// Of makes a plan of a document that is read already: what document.Read gave of this very text, which stays as it is.
+func Of(ctx context.Context, text []byte, doc document.Room, findings diag.List, o Options) (Plan, error) {
+	p := Plan{Name: doc.Name, Revision: revision(text), Document: doc, Findings: slices.Clone(findings), Style: style(doc)}
 	for _, stage := range stages {
 		if err := ctx.Err(); err != nil {
 			return p, err

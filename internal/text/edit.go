@@ -15,21 +15,42 @@ func Apply(src []byte, ops []Op) ([]byte, diag.List) {
 	if len(ops) == 0 {
 		return src, nil
 	}
+	out, found := Parsed(src).Apply(ops)
+	return out.Src, found
+}
+
+// Source is a text with its tree and what is wrong with it, for who needs more than one of them.
+type Source struct {
+	Src    []byte
+	Tree   *Node
+	Faults diag.List
+}
+
+// Parsed parses a text once and for all.
+func Parsed(src []byte) Source {
 	tree, faults := Parse(src)
+	return Source{src, tree, faults}
+}
+
+// Apply makes changes as the function Apply does. The tree of the changed text comes with it; neither tree is changed.
+func (s Source) Apply(ops []Op) (Source, diag.List) {
 	var found diag.List
-	if faults.Stops() {
-		found.Add(diag.Stop, "edit-of-broken-text", tree.At, "the text has faults, so it can not be changed safely", "mend them in the text first")
-		return src, append(faults, found...)
+	if s.Faults.Stops() {
+		found.Add(diag.Stop, "edit-of-broken-text", s.Tree.At, "the text has faults, so it can not be changed safely", "mend them in the text first")
+		return s, append(slices.Clone(s.Faults), found...)
 	}
-	state := state{src, tree}
+	state := state{s.Src, s.Tree}
 	for _, op := range ops {
 		next, ok := state.apply(op, &found)
 		if !ok {
-			return src, found
+			return s, found
 		}
 		state = next
 	}
-	return state.src, found
+	if len(ops) == 0 {
+		return s, found
+	}
+	return Source{state.src, state.tree, nil}, found // an edit is done only where the changed text has no fault
 }
 
 // state is a text without faults and its tree.

@@ -7,7 +7,6 @@ import (
 	"strconv"
 	"strings"
 
-	"dryfit/internal/document"
 	"dryfit/internal/store"
 	"dryfit/internal/text"
 )
@@ -23,8 +22,7 @@ func (s *Server) edit(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	tree, _ := text.Parse(base.Text)
-	ops, err := opsOf(r.PostForm, tree)
+	ops, err := opsOf(r.PostForm, s.plans.texts.of(base.Text).Tree)
 	if err != nil {
 		return err
 	}
@@ -113,7 +111,7 @@ func (s *Server) append(r *http.Request, v *view, o outcome, e store.Edit) error
 	if err != nil {
 		return err
 	}
-	doc, _ := document.Read("room", o.text)
+	doc, _ := s.plans.texts.of(o.text).room()
 	e.Base, e.Name, e.Text, e.Ops, e.By, e.At, e.From = v.Head, nameOf(doc.Name), o.text, raw, s.who(r), s.now(), delivery(r)
 	_, _, err = s.store.Append(r.Context(), v.ID, e)
 	if err == nil {

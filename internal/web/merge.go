@@ -22,7 +22,7 @@ type outcome struct {
 // same value changed to something else is a clash.
 func (s *Server) onto(ctx context.Context, base store.Revision, v *view, ops []text.Op) (outcome, error) {
 	if base.Number == v.Head {
-		next, refused := try(v.Text, ops)
+		next, refused := s.plans.texts.try(v.Text, ops)
 		return outcome{text: next, ops: ops, refused: refused}, nil
 	}
 	theirs, err := s.opsSince(ctx, v.ID, base.Number, v.Head)
@@ -36,7 +36,7 @@ func (s *Server) onto(ctx context.Context, base store.Revision, v *view, ops []t
 	case len(refused) > 0:
 		return outcome{refused: refused}, nil
 	}
-	return outcome{text: m.Text, ops: m.Ops, refused: newlyStopped(v.Text, m.Text, hasName(m.Ops))}, nil
+	return outcome{text: m.Text, ops: m.Ops, refused: s.plans.texts.newlyStopped(v.Text, m.Text, hasName(m.Ops))}, nil
 }
 
 // opsSince are the operations that led from one revision to the head, or nil where one of them is a text that was typed
@@ -64,12 +64,13 @@ func opsIn(r store.Revision) []text.Op {
 }
 
 // try applies operations and reads what comes out.
-func try(src []byte, ops []text.Op) (next []byte, refused diag.List) {
-	next, found := document.Apply(src, ops)
+func (l *texts) try(src []byte, ops []text.Op) (next []byte, refused diag.List) {
+	edited, found := document.ApplyTo(l.of(src).Source, ops)
 	if refused = stops(found); len(refused) > 0 {
 		return src, refused
 	}
-	return next, newlyStopped(src, next, hasName(ops))
+	next = l.take(edited).Src
+	return next, l.newlyStopped(src, next, hasName(ops))
 }
 
 func stops(found diag.List) (out diag.List) {
@@ -83,12 +84,12 @@ func stops(found diag.List) (out diag.List) {
 
 // newlyStopped is what stops a text that did not stop the one before: a reason to refuse it. Where a thing has another
 // name now, what is said of it stands at another place.
-func newlyStopped(src, next []byte, named bool) (refused diag.List) {
-	_, after := document.Read("room", next)
+func (l *texts) newlyStopped(src, next []byte, named bool) (refused diag.List) {
+	_, after := l.of(next).room()
 	if !after.Stops() {
 		return nil
 	}
-	_, before := document.Read("room", src)
+	_, before := l.of(src).room()
 	key := func(f diag.Finding) string {
 		if named {
 			return f.Code

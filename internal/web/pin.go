@@ -171,7 +171,7 @@ func (v *view) floorPin(s unit.Style, z plan.Field, face string, c geom.Point) (
 
 // with is the view after one more operation, not kept.
 func (v *view) with(op text.Op) (*view, error) {
-	next, refused := try(v.Text, []text.Op{op})
+	next, refused := v.server.plans.texts.try(v.Text, []text.Op{op})
 	if len(refused) > 0 {
 		return nil, fault{http.StatusUnprocessableEntity, capital(refused[0].Say(v.Plan.Style)) + "."}
 	}

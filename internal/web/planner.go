@@ -15,6 +15,7 @@ type planner struct {
 	made  map[planKey]*making
 	order []planKey
 	known plan.Known
+	texts texts
 }
 
 type planKey struct {
@@ -51,7 +52,10 @@ func (p *planner) make(ctx context.Context, text []byte, o plan.Options) (plan.P
 	}
 	m := p.find(k)
 	o.Known, o.Quick = &p.known, k.quick
-	m.once.Do(func() { m.plan, m.err = plan.Make(context.WithoutCancel(ctx), "room", text, o) })
+	m.once.Do(func() {
+		doc, found := p.texts.of(text).room()
+		m.plan, m.err = plan.Of(context.WithoutCancel(ctx), text, doc, found, o)
+	})
 	return m.plan, m.err
 }
 

@@ -58,7 +58,7 @@ func (s *Server) view(r *http.Request) (*view, error) {
 }
 
 // take makes a text the one that is seen.
-func (v *view) take(src []byte) { v.Text = src; v.Tree, _ = text.Parse(src) }
+func (v *view) take(src []byte) { v.Text = src; v.Tree = v.server.plans.texts.of(src).Tree }
 
 // make plans the room as far as a page needs it. A plan is shared, so its style is set on a copy.
 func (v *view) make(o plan.Options) error {
