@@ -8,14 +8,20 @@ import (
 	"dryfit/internal/plan"
 )
 
+// BenchmarkDemo plans each built-in room up to where every tile lands, and as far as the plan goes.
 func BenchmarkDemo(b *testing.B) {
-	for _, r := range demo.Rooms() {
-		b.Run(r.File, func(b *testing.B) {
-			for b.Loop() {
-				if _, err := plan.Make(context.Background(), r.File, r.Text, plan.Options{}); err != nil {
-					b.Fatal(err)
+	for _, c := range []struct {
+		name string
+		upTo plan.Stage
+	}{{"up to the tiles", plan.UpToTiling}, {"whole", plan.All}} {
+		for _, r := range demo.Rooms() {
+			b.Run(c.name+"/"+r.File, func(b *testing.B) {
+				for b.Loop() {
+					if _, err := plan.Make(context.Background(), r.File, r.Text, plan.Options{UpTo: c.upTo}); err != nil {
+						b.Fatal(err)
+					}
 				}
-			}
-		})
+			})
+		}
 	}
 }

@@ -107,11 +107,12 @@ func local(address string) string {
 	return "/"
 }
 
-// send writes bytes, packed where the browser can unpack them.
+// send writes bytes, packed where they go over a network to a browser that can unpack them; within this machine packing
+// takes longer than it saves.
 func send(w http.ResponseWriter, r *http.Request, kind string, status int, b []byte) error {
 	w.Header().Set("Content-Type", kind)
 	w.Header().Add("Vary", "Accept-Encoding")
-	if !strings.Contains(r.Header.Get("Accept-Encoding"), "gzip") || len(b) < 1000 {
+	if !strings.Contains(r.Header.Get("Accept-Encoding"), "gzip") || len(b) < 1000 || atThisMachine(r) {
 		w.WriteHeader(status)
 		_, err := w.Write(b)
 		return gone(err)

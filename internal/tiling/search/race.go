@@ -1,5 +1,7 @@
 package search
 
+import "math"
+
 // race keeps the best layout by one order of importance, over all offsets or over a part of those along the courses.
 // Of equal layouts the first stands: the lowest, then the leftmost.
 type race struct {
@@ -10,24 +12,50 @@ type race struct {
 	run      bool // something has been found
 }
 
-// offer lets a row of layouts take part. least is the least that any of them can cost.
+// offer lets a row of layouts take part. least is the least that any of them can cost, measure by measure.
 func (r *race) offer(row int, along *columns, least *costs, across *costs) {
-	first := r.order[0]
-	if r.run && fold(first, least[first], across[first]) > r.best[first] {
+	if r.from >= r.to || !r.chance(least, across) {
 		return
 	}
-	for col := r.from; col < r.to; col++ {
-		if r.beats(along, across, col) {
+	if !r.run {
+		r.take(row, r.from, along, across)
+	}
+	first := r.order[0]
+	most := r.most(first, across)
+	for i, c := range along[first][r.from:r.to] {
+		if col := r.from + i; c <= most && r.beats(along, across, col) {
 			r.take(row, col, along, across)
+			most = r.most(first, across)
 		}
 	}
 }
 
-// beats compares in order of importance; the first difference decides.
-func (r *race) beats(along *columns, across *costs, col int) bool {
+// chance reports whether a layout of the row can beat the best at all: not where even the least of each measure does not.
+func (r *race) chance(least, across *costs) bool {
 	if !r.run {
 		return true
 	}
+	for _, m := range r.order {
+		if c := fold(m, least[m], across[m]); c != r.best[m] {
+			return c < r.best[m]
+		}
+	}
+	return false
+}
+
+// most is what a layout of the row may cost along the courses by a measure and not be worse than the best there.
+func (r *race) most(measure int, across *costs) int64 {
+	switch {
+	case sums[measure]:
+		return r.best[measure] - across[measure]
+	case across[measure] > r.best[measure]:
+		return math.MinInt64
+	}
+	return r.best[measure]
+}
+
+// beats compares in order of importance; the first difference decides.
+func (r *race) beats(along *columns, across *costs, col int) bool {
 	for _, m := range r.order {
 		c := fold(m, along[m][col], across[m])
 		if c != r.best[m] {
