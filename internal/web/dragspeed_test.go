@@ -36,7 +36,8 @@ func dragged(t testing.TB, page string, steps int) []float64 {
 	t.Helper()
 	b := browse(open(t, nil), 1280, 1000, false)
 	b.open(page)
-	b.until(`document.documentElement.classList.contains("js")`)
+	b.until(`document.documentElement.classList.contains("js") && document.readyState === "complete"`)
+	b.until(`[...document.images].every(i => i.complete || i.getBoundingClientRect().top > innerHeight)`) // the page is at rest
 	at := eval[[]float64](b, `(() => { const r = document.querySelector("#face svg").getBoundingClientRect(); return [r.x + r.width / 2, r.y + Math.min(r.height, 500) / 2]; })()`)
 	b.do(chromedp.MouseEvent("mousePressed", at[0], at[1], chromedp.ButtonLeft, chromedp.ClickCount(1)))
 	for i := range steps {

@@ -48,6 +48,7 @@ type frame struct {
 	Answer   string
 	Room     *view
 	Body     any
+	Moved    bool // a hand moves the pattern: the page's script has the page and wants the parts that follow
 
 	Light  string // "light", "dark", or "" as the machine has it
 	Units  string // "in", "mm", or "" as the document has it
@@ -84,7 +85,11 @@ func (s *Server) show(w http.ResponseWriter, r *http.Request, name string, statu
 	f.Light, f.Units = cookie(r, "dryfit-light", "light", "dark"), cookie(r, "dryfit-units", "in", "mm")
 	f.Change, f.Shared, f.Here = mayChange(r), s.share != nil, here(r)
 	var b bytes.Buffer
-	if err := s.look[name].Execute(&b, f); err != nil {
+	look := s.look[name]
+	if f.Moved {
+		look = look.Lookup("moved")
+	}
+	if err := look.Execute(&b, f); err != nil {
 		return err
 	}
 	w.Header().Set("Cache-Control", "no-store")

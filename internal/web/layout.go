@@ -93,7 +93,7 @@ func layout(v *view, r *http.Request) (*frame, error) {
 			return nil, err
 		}
 	}
-	return &frame{Title: "Lay out", Question: "Where does everything land?", Answer: answer, Body: l}, nil
+	return &frame{Title: "Lay out", Question: "Where does everything land?", Answer: answer, Body: l, Moved: v.Unsaved && l.Drawing != ""}, nil
 }
 
 // chosenFace is the face that is asked for, or the first with tile work.
