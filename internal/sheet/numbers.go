@@ -91,10 +91,14 @@ const inkClear draw.Um = 250
 // inside finds the place of a word within an outline, clear of its sides and of other words.
 func inside(c *crowd, rings [][]draw.XY, word string) (draw.Text, bool) {
 	l := parts.Label{Body: word, Class: "number"}
-	places := spots(draw.Path{Rings: rings}.Reach())
+	reach := draw.Path{Rings: rings}.Reach()
+	places := spots(reach)
 	for _, l.Turn = range []int{0, 90} {
 		l.At = draw.XY{}
 		ink := typeset.BoxOf(l.Text()).Inset(-inkClear)
+		if ink.W() > reach.W() || ink.H() > reach.H() {
+			continue
+		}
 		for _, l.At = range places {
 			if box := (draw.Box{Lo: ink.Lo.Plus(l.At), Hi: ink.Hi.Plus(l.At)}); within(rings, box) && c.free(box) {
 				c.take(box)
@@ -109,7 +113,8 @@ func inside(c *crowd, rings [][]draw.XY, word string) (draw.Text, bool) {
 func spots(b draw.Box) []draw.XY {
 	const n = 6
 	mid := draw.At((b.Lo.X+b.Hi.X)/2, (b.Lo.Y+b.Hi.Y)/2)
-	out := []draw.XY{mid}
+	out := make([]draw.XY, 1, (2*n-1)*(2*n-1))
+	out[0] = mid
 	for ring := draw.Um(1); ring < n; ring++ {
 		for dx := -ring; dx <= ring; dx++ {
 			for dy := -ring; dy <= ring; dy++ {
