@@ -14,8 +14,8 @@ import (
 // words of the document's own units, so that a later plan can say what was cut.
 func outlineOf(outline geom.Region, cut, holes string) string {
 	what := cut
-	if what == "" {
-		what = "whole"
+	if what == "" { // cut as it is drawn: its outline alone tells it from another
+		return outlineHash(outline)
 	}
 	if holes != "" {
 		what += ", holes: " + holes
