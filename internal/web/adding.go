@@ -3,6 +3,7 @@ package web
 import (
 	"net/http"
 	"net/url"
+	"slices"
 	"strings"
 
 	"dryfit/internal/text"
@@ -20,7 +21,8 @@ func added(form url.Values, collection string, _ *text.Node) (op text.Op, given 
 	if err != nil || name == "" {
 		return op, false, err
 	}
-	return text.Op{Do: text.Add, Path: append(path, name), Value: text.Flow(newThing(form))}, true, nil
+	path = append(path, name)
+	return text.Op{Do: text.Add, Path: path, Value: text.Flow(withUnknown(newThing(form), path))}, true, nil
 }
 
 // newThing reads the facts of a new thing. A key with a colon is one of several by name: "new.off:basin wall".
@@ -67,6 +69,7 @@ func putBehind(form url.Values, collection string, base *text.Node) (op text.Op,
 	if err != nil || len(thing.Entries) == 0 {
 		return op, false, err
 	}
+	thing = withUnknown(thing, append(path, text.Item(0)))
 	switch was := text.At(base, path); {
 	case was != nil && was.Kind == text.List:
 		return text.Op{Do: text.Add, Path: append(path, text.Item(len(was.Items))), Value: text.Flow(thing)}, true, nil
@@ -74,4 +77,39 @@ func putBehind(form url.Values, collection string, base *text.Node) (op text.Op,
 		return text.Op{Do: text.Set, Path: path, Value: text.Flow(&text.Node{Kind: text.List, Items: []*text.Node{was, thing}})}, true, nil
 	}
 	return text.Op{Do: text.Set, Path: path, Value: text.Flow(&text.Node{Kind: text.List, Items: []*text.Node{thing}})}, true, nil
+}
+
+// neededFacts are those that a thing can not do without, but that a person may not know yet: then the document says so.
+var neededFacts = map[string][]string{
+	"openings": {"in", "across", "up"}, "stub-outs": {"in", "diameter"}, "boxes": {"in", "width", "height"}, "in the wall": {"in"},
+	"center lines": {"in", "across"}, "tiles": {"size"}, "straightedge": {"length", "gap"},
+}
+
+// neededAt are the needed facts of the thing at a path.
+func neededAt(path []string) []string {
+	if len(path) < 2 {
+		return nil
+	}
+	if of := path[len(path)-2]; of == "straightedge" {
+		return neededFacts[of]
+	}
+	if len(path) == 2 {
+		return neededFacts[path[0]]
+	}
+	return nil
+}
+
+// mayBeUnknown: an input that is emptied leaves the fact unknown, where taking it out would leave a thing that can not be.
+func mayBeUnknown(path []string) bool {
+	last := len(path) - 1
+	return slices.Contains(neededAt(path[:last]), path[last])
+}
+
+func withUnknown(thing *text.Node, path []string) *text.Node {
+	for _, key := range neededAt(path) {
+		if thing.Get(key) == nil {
+			thing.Entries = append(thing.Entries, text.Entry{Key: key, Value: &text.Node{Kind: text.Scalar, Text: "unknown"}})
+		}
+	}
+	return thing
 }

@@ -81,7 +81,7 @@ func change(do string, path []string, typed string, was *text.Node) (op text.Op,
 		return set(again(was, typed))
 	case do == doSet && typed == standing(was, plain), do == doList && typed == standing(was, joined):
 		return op, false
-	case typed == "" && path[0] == "survey":
+	case typed == "" && (path[0] == "survey" || mayBeUnknown(path)):
 		return set("unknown")
 	case typed == "":
 		return text.Op{Do: text.Remove, Path: path}, true
