@@ -43,6 +43,7 @@ func (r *reader) check(m *Room) {
 		r.checkTile(t)
 	}
 	r.checkDays(&m.Days)
+	r.checkGoods(m)
 }
 
 // checkNames keeps the words that the grammar needs for itself out of the names.

@@ -30,7 +30,22 @@ type Tile struct {
 	Set                  []SetSize // sizes of a modular set; empty for a plain tile
 	Polished             Value[bool]
 	LeastStrip           Value[unit.Length]
+	Price                Value[TilePrice]
+	Supply               Supply
+	BoxWeighs            Value[unit.Quantity]
+	Porosity             Value[Porosity]
+	Ribbed               Value[bool] // its back
+	Light                Value[bool] // what is behind it shows, or stains it
 }
+
+// Porosity is how much sealer a face drinks.
+type Porosity uint8
+
+const (
+	Open Porosity = iota // brick, very porous stone
+	Medium
+	Dense
+)
 
 // TileShape is the outline of one tile.
 type TileShape uint8
@@ -111,7 +126,25 @@ var tile = record("a tile as it is sold", func(t *Tile, at diag.Place) { t.At = 
 	part("set", "the sizes of a set for a modular bond, by name", named("size", setSize, func(s *SetSize, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(t *Tile) *[]SetSize { return &t.Set }).like("{large: 16 x 16, tall: 16 x 8, small: 8 x 8}"),
 	fact("polished", "whether the face is polished", yesNo, func(t *Tile) *Value[bool] { return &t.Polished }).like("no"),
 	fact("least strip", "the narrowest strip of this tile that can be cut", length(fine), func(t *Tile) *Value[unit.Length] { return &t.LeastStrip }).unless("as tools says").like("1/2"),
+	fact("price", "what it costs", tilePrice, func(t *Tile) *Value[TilePrice] { return &t.Price }).like("84.00 per box"),
+	fact("from", "who sells it", calledText("supplier"), func(t *Tile) *Value[string] { return &t.Supply.From }).like("tile yard"),
+	fact("lead time", "from the order to the delivery", duration, func(t *Tile) *Value[unit.Minutes] { return &t.Supply.LeadTime }).unless("as the supplier says").like("10 days"),
+	fact("ordered on", "when it was ordered", date, func(t *Tile) *Value[string] { return &t.Supply.OrderedOn }).unless("not ordered yet").like("2026-03-02"),
+	fact("box weighs", "what a full box weighs", heavy, func(t *Tile) *Value[unit.Quantity] { return &t.BoxWeighs }).like("48 lb"),
+	fact("porosity", "how much sealer its face drinks", choice("open, medium or dense", word[Porosity]{"open", Open}, word[Porosity]{"medium", Medium}, word[Porosity]{"dense", Dense}), func(t *Tile) *Value[Porosity] { return &t.Porosity }).like("medium"),
+	fact("ribbed", "whether its back has deep ribs", yesNo, func(t *Tile) *Value[bool] { return &t.Ribbed }).like("no"),
+	fact("light", "whether what lies behind it shows through or stains it: light stone, glass", yesNo, func(t *Tile) *Value[bool] { return &t.Light }).like("no"),
 )
+
+// heavy reads a weight.
+var heavy = form[unit.Quantity]{&shape{say: "a weight: 48 lb or 22 kg", pattern: `^[0-9].*$`}, func(r *reader, n *text.Node) (unit.Quantity, bool) {
+	q, ok := quantity.read(r, n)
+	if ok && q.Of != unit.ByMass {
+		r.misread(n, &shape{say: "a weight: 48 lb or 22 kg"}, "no weight")
+		return q, false
+	}
+	return q, ok
+}}
 
 var tileKind = choice("ceramic, porcelain, stone, glass or mosaic", word[TileKind]{"ceramic", Ceramic}, word[TileKind]{"porcelain", Porcelain}, word[TileKind]{"stone", Stone}, word[TileKind]{"glass", Glass}, word[TileKind]{"mosaic", Mosaic})
 

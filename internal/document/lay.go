@@ -18,6 +18,9 @@ type Lay struct {
 	Fields       []Field
 	Sight        []Sight
 	ContinueFrom Value[string] // joints are carried round the corner from this face
+	Trowel       Value[Trowel]
+	BackButter   Value[bool]
+	Wet          Value[bool] // a shower, a tub, outdoors: 95 % of each back must be in mortar
 }
 
 // Sight is a line that the eye follows: a height at which a whole course should end: an opening's name, or a height.
@@ -57,6 +60,9 @@ var lay = record("what is set on one face", func(l *Lay, at diag.Place) { l.At =
 	part("look for", "what matters most: a preset, or measures in order of importance", lookFor, func(l *Lay) *[]Name { return &l.LookFor }).unless(Presets()[0]).like("even cuts"),
 	part("sight lines", "where whole courses should end: an opening, or a height", list(sight), func(l *Lay) *[]Sight { return &l.Sight }).like("[window, 84 above floor]"),
 	fact("continue from", "the face whose joints are carried round the corner", calledText("face"), func(l *Lay) *Value[string] { return &l.ContinueFrom }).like("end wall"),
+	fact("trowel", "the trowel that its mortar is combed with", trowel, func(l *Lay) *Value[Trowel] { return &l.Trowel }).unless("one is proposed from the tile").like("square 1/4 x 3/8 x 1/4"),
+	fact("back-butter", "whether the tile's back gets a skim of mortar too", yesNo, func(l *Lay) *Value[bool] { return &l.BackButter }).unless("where the tile or the place asks for it").like("yes"),
+	fact("wet area", "whether water runs down it: a shower, a tub", yesNo, func(l *Lay) *Value[bool] { return &l.Wet }).unless("no").like("yes"),
 	sure("fields", "the zones of the face by name; a later one takes its area from the earlier", named("field", field, func(f *Field, e text.Entry) { f.Name = e.Key }), func(l *Lay) *[]Field { return &l.Fields }).must().like("{main: {tile: slate, bond: running 1/3}}"),
 )
 

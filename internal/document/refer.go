@@ -88,6 +88,12 @@ func (room *Room) names() map[string][]string {
 		add("hand", h.Name)
 	}
 	room.woodNames(add)
+	for _, g := range room.Goods {
+		add("good", g.Name)
+	}
+	for _, s := range room.Buying.Suppliers {
+		add("supplier", s.Name)
+	}
 	return all
 }
 

@@ -55,4 +55,6 @@ type Room struct {
 	Finish   []Finish
 	Climate  Climate
 	Days     Days
+	Goods    []Good // for setting and finishing, with what their labels say
+	Buying   Buying
 }

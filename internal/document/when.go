@@ -91,7 +91,9 @@ const (
 )
 
 // roomDegrees reads degrees of either scale, rounded once to a thousandth of a degree Celsius.
-var roomDegrees = scalar("a temperature: 54 F or 12 C", `^[-−]?[0-9]+(\.[0-9]+)?\s*°?\s*[FC]$`, func(s string) (unit.Temperature, string) {
+var roomDegrees = scalar("a temperature: 54 F or 12 C", `^[-−]?[0-9]+(\.[0-9]+)?\s*°?\s*[FC]$`, parseDegrees)
+
+func parseDegrees(s string) (unit.Temperature, string) {
 	m := degrees.FindStringSubmatch(s)
 	if m == nil {
 		return 0, "not a temperature with its scale, F or C"
@@ -112,4 +114,4 @@ var roomDegrees = scalar("a temperature: 54 F or 12 C", `^[-−]?[0-9]+(\.[0-9]+
 		return 0, "colder or hotter than any room"
 	}
 	return t, ""
-})
+}

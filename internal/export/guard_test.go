@@ -60,8 +60,15 @@ boxes:
 in the wall:
   riser: {in: back, kind: pipe, across: 420 to 440 from A, up: 0 to 420 above floor}
 tiles:
-  plain: {size: 297 x 197 x 8, kind: porcelain, joint: 3, turns: half, per box: 6, breakage: 2, spares: 1}
+  plain: {size: 297 x 197 x 8, kind: porcelain, joint: 3, turns: half, per box: 6, breakage: 2, spares: 1, price: 30.00 per box, from: yard, lead time: 9 days}
   strip: {size: 148 x 48 x 8, kind: glass, joint: 2, turns: any, per box: 40}
+goods:
+  mortar: {kind: mortar, color: white, packs: {25 kg bag: 27.40, 5 kg bag: 9.90}, from: yard, density: 1.3 kg per L, water: 7 L per 25 kg, pot life: 2 h, open time: 30 min, slake: 5 min}
+  cheap: {kind: mortar, instead of: mortar, packs: {25 kg bag: 17.40}}
+  grout: {kind: grout, grain: unsanded, packs: {5 kg bag: 14.90}, yields: 3 L per 5 kg}
+  wall board: {kind: board, for: [back], packs: {1200 x 900 sheet: 24.60}, carries: 50 kg per m2}
+  sealant: {kind: sealant, packs: {300 mL cartridge: 8.95}}
+buying: {currency: EUR, tax: 10 %, suppliers: {yard: {delivery: 40.00, free from: 900.00, lead time: 4 days, takes back: yes}}}
 tools: {kerf: 2, cutter: wet saw, core bits: [20, 25, 50, 60]}
 lay:
   back:

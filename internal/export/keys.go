@@ -74,6 +74,12 @@ func quantityOf(t reflect.Type) quantity {
 		return quantity{kind: "number"}
 	case reflect.TypeFor[liters]():
 		return quantity{kind: "number", unit: "liters", least: new(int)}
+	case reflect.TypeFor[kilograms]():
+		return quantity{kind: "number", unit: "kg", least: new(int)}
+	case reflect.TypeFor[price]():
+		return quantity{kind: "number", unit: "of the currency"}
+	case reflect.TypeFor[minutes]():
+		return quantity{kind: "integer", unit: "minutes", least: new(int)}
 	case reflect.TypeFor[geom.Label]():
 		return quantity{kind: "integer"}
 	}

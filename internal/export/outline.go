@@ -58,8 +58,8 @@ type rect struct {
 
 func rectOf(r geom.Rect) rect { return rect{r.Min.X, r.Min.Y, r.Max.X, r.Max.Y} }
 
-// known gives a length only where it is known.
-func known(l unit.Length, ok bool) *unit.Length {
+// known gives a value only where it is known.
+func known[T any](l T, ok bool) *T {
 	if !ok {
 		return nil
 	}

@@ -220,6 +220,7 @@ func recheck(text []byte) []string {
 		r.work(w)
 	}
 	r.stock()
+	r.buying(text)
 	return r.wrong
 }
 

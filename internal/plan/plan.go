@@ -13,7 +13,9 @@ import (
 	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/order"
 	"dryfit/internal/site"
+	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
 )
@@ -27,6 +29,8 @@ type Plan struct {
 	Room     site.Room
 	Tiling   tiling.Plan
 	Cut      cut.Plan
+	Takeoff  takeoff.Plan
+	Order    order.Plan
 	Findings diag.List
 	Assumed  []diag.Assumption
 }
@@ -39,6 +43,7 @@ const (
 	UpToSite
 	UpToTiling
 	UpToCut
+	UpToTakeoff
 )
 
 // Options bound a run. The zero value runs everything.
@@ -89,6 +94,8 @@ var stages = [...]struct {
 	{"measure", UpToSite, solve},
 	{"lay out", UpToTiling, lay},
 	{"cut", UpToCut, saw},
+	{"take off", UpToTakeoff, take},
+	{"order", All, buy},
 }
 
 func solve(p *Plan, _ Options) bool {
@@ -110,6 +117,24 @@ func lay(p *Plan, o Options) bool {
 func saw(p *Plan, _ Options) bool {
 	c, findings, assumed := cut.Make(p.Document, nil)
 	p.Cut = c
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return true
+}
+
+// take reckons the quantities.
+func take(p *Plan, _ Options) bool {
+	needed, findings, assumed := takeoff.Make(p.Document, p.Room, p.Tiling)
+	p.Takeoff = needed
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return true
+}
+
+// buy chooses packs and adds up what they cost.
+func buy(p *Plan, _ Options) bool {
+	o, findings, assumed := order.Make(p.Document, p.Tiling, p.Takeoff)
+	p.Order = o
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
 	return true

@@ -1,0 +1,67 @@
+package order
+
+import (
+	"slices"
+
+	"dryfit/internal/diag"
+)
+
+// trips gathers the lines by supplier, in the order in which they come, and says what each delivery costs.
+func (m *maker) trips() {
+	for _, l := range m.out.Lines {
+		if len(l.Packs) == 0 {
+			continue
+		}
+		i := slices.IndexFunc(m.out.Trips, func(t Trip) bool { return t.Supplier == l.Supplier })
+		if i < 0 {
+			i = len(m.out.Trips)
+			m.out.Trips = append(m.out.Trips, Trip{Supplier: l.Supplier})
+		}
+		t := &m.out.Trips[i]
+		t.Lines = append(t.Lines, l.What)
+		t.Goods += l.Cost
+	}
+	for i := range m.out.Trips {
+		m.deliver(&m.out.Trips[i])
+	}
+}
+
+func (m *maker) deliver(t *Trip) {
+	s, ok := m.supplier(t.Supplier)
+	if !ok || !s.Delivery.Known || !m.currency() {
+		return
+	}
+	t.Delivered = true
+	if t.Free = s.FreeFrom.Known && t.Goods >= s.FreeFrom.V; !t.Free {
+		t.Delivery = s.Delivery.V
+	}
+}
+
+// total adds the lines up. Tax is reckoned once, on the goods.
+func (m *maker) total() {
+	p := &m.out
+	for _, l := range p.Lines {
+		if !l.Priced {
+			p.Unpriced = append(p.Unpriced, l.What)
+			continue
+		}
+		p.Goods += l.Cost
+	}
+	for _, t := range p.Trips {
+		p.Delivery += t.Delivery
+	}
+	if tax := m.doc.Buying.Tax; tax.Known && tax.V > 0 {
+		p.Tax = p.Goods.Tax(tax.V, p.Currency)
+		m.assumed = append(m.assumed, diag.Assumption{At: tax.At, Text: "the tax is on the goods and not on their delivery", Source: "ask the supplier"})
+	}
+	p.Total = p.Goods + p.Delivery + p.Tax
+	p.Whole = m.currency() && len(p.Unpriced) == 0 && !m.doc.Buying.Tax.Unknown && !m.deliveryUnknown()
+}
+
+// deliveryUnknown: some supplier's delivery is written as unknown.
+func (m *maker) deliveryUnknown() bool {
+	return slices.ContainsFunc(m.out.Trips, func(t Trip) bool {
+		s, ok := m.supplier(t.Supplier)
+		return ok && s.Delivery.Unknown
+	})
+}
