@@ -59,3 +59,18 @@ func (r *reader) checkTop(m *Room, walls map[string]Wall, t Slab) {
 		r.onWall(walls, in, c.Across)
 	}
 }
+
+// ColumnCount is how many columns a cabinet has: as many as are told, or as its fronts and shelves name.
+func (c Cabinet) ColumnCount() int {
+	if len(c.Columns) > 0 {
+		return len(c.Columns)
+	}
+	n := 1
+	for _, f := range c.Fronts {
+		n = max(n, f.Column.Or(1))
+	}
+	for _, s := range c.Shelves {
+		n = max(n, s.Column.Or(1))
+	}
+	return n
+}

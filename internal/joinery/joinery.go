@@ -1,0 +1,74 @@
+// Package joinery works wood out: a cabinet from its outside, a top, the line to scribe, trim round the room, finish.
+//
+// It takes the document and the solved room and gives a Plan with findings and assumptions. A cabinet's parts are laid as boxes in
+// its own frame: x from the left side of the carcass, y up from the finished floor (its highest point under the cabinet), z off the
+// finished wall into the room. What one part takes of another where they are joined is cut into it, so the sizes close by
+// themselves: put back together they have the outside that was asked for. Grooves are as wide as the sheet that was measured.
+// Nothing is known here of stock on hand, tile or pipes: parts go to package cut, solids to what holds the trades against each other.
+package joinery
+
+import (
+	"slices"
+
+	"dryfit/internal/diag"
+	"dryfit/internal/document"
+	"dryfit/internal/part"
+	"dryfit/internal/site"
+	"dryfit/internal/unit"
+)
+
+// Plan is all wood work of a room.
+type Plan struct {
+	Cabinets []Cabinet
+}
+
+// Parts lists every part in the document's order, equal ones of a cabinet once with their count.
+func (p Plan) Parts() []part.Part {
+	var all []part.Part
+	for _, c := range p.Cabinets {
+		all = append(all, c.Parts()...)
+	}
+	return all
+}
+
+// Make works out the wood of a room.
+func Make(doc document.Room, shape site.Room) (Plan, diag.List, []diag.Assumption) {
+	r := &room{doc: doc, shape: shape}
+	var p Plan
+	for _, c := range doc.Cabinets {
+		if made, ok := r.cabinet(c); ok {
+			p.Cabinets = append(p.Cabinets, made)
+		}
+	}
+	return p, r.found.Sorted(), distinct(r.assumed)
+}
+
+// room carries one room through the work.
+type room struct {
+	doc     document.Room
+	shape   site.Room
+	found   diag.List
+	assumed []diag.Assumption
+}
+
+// metric reports whether the document's figures are in millimetres; defaults are round numbers of the document's own unit.
+func (r *room) metric() bool { return r.doc.Units == unit.Millimetres }
+
+// round picks a default in the document's unit.
+func (r *room) round(inches, metric unit.Length) unit.Length {
+	if r.metric() {
+		return metric
+	}
+	return inches
+}
+
+// distinct keeps the first of equal assumptions.
+func distinct(all []diag.Assumption) []diag.Assumption {
+	var out []diag.Assumption
+	for _, a := range all {
+		if !slices.ContainsFunc(out, func(b diag.Assumption) bool { return a.At == b.At && a.Text == b.Text && slices.Equal(a.Values, b.Values) }) {
+			out = append(out, a)
+		}
+	}
+	return out
+}
