@@ -88,15 +88,18 @@ type outline struct {
 // inside are the stretches between the sides and between the back and the front of the carcass.
 func (o outline) insideX() (unit.Length, unit.Length) { return o.side, o.w - o.side }
 
-// cabinet works one cabinet out. It is false where a fact is missing or nothing would be left.
+// cabinet works one cabinet out and puts it on its wall. It is false where a fact is missing or nothing would be left.
 func (r *room) cabinet(doc document.Cabinet) (Cabinet, bool) {
+	c, o, ok := r.build(doc)
+	return c, ok && r.locate(&c, o)
+}
+
+// build makes the pieces of a cabinet, wherever it stands.
+func (r *room) build(doc document.Cabinet) (Cabinet, outline, bool) {
 	c := Cabinet{Name: doc.Name, At: doc.At, Wall: doc.In.Text}
 	o, ok := r.outline(doc)
 	if !ok {
-		return c, false
-	}
-	if !r.locate(&c, o) {
-		return c, false
+		return c, o, false
 	}
 	b := &builder{r: r, name: doc.Name, at: doc.At}
 	b.carcass(o)
@@ -109,10 +112,13 @@ func (r *room) cabinet(doc document.Cabinet) (Cabinet, bool) {
 	if doc.Stands.Or(document.OnFloor) != document.OnWall {
 		c.Asked.Lo[yAxis] = 0
 	}
+	if doc.Joints.Back.V.Kind == document.ButtJoint && o.back.name != "" {
+		c.Asked.Lo[zAxis] = doc.BackSet.Or(0) // a back behind the sides stands off the wall with all of the carcass
+	}
 	if o.overlay() {
 		c.Proud = r.frontThickness(o)
 	}
-	return c, true
+	return c, o, true
 }
 
 // outline fills the defaults in and tells of what is missing.

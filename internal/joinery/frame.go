@@ -156,11 +156,11 @@ func (f framing) groove(m *Piece, open Box, groove document.Joint, p good) {
 	a := f.along
 	switch {
 	case m.Box.Lo[yAxis] >= in.Hi[yAxis]: // the top rail
-		run.Lo[a], run.Hi[a] = open.Lo[a], open.Hi[a]
+		run.Lo[a], run.Hi[a] = m.Box.Lo[a], m.Box.Hi[a]
 		run.Lo[yAxis], run.Hi[yAxis] = in.Hi[yAxis], in.Hi[yAxis]+groove.Depth
 		m.channel(part.Groove, run, down, "panel")
 	case m.Box.Hi[yAxis] <= in.Lo[yAxis]:
-		run.Lo[a], run.Hi[a] = open.Lo[a], open.Hi[a]
+		run.Lo[a], run.Hi[a] = m.Box.Lo[a], m.Box.Hi[a]
 		run.Lo[yAxis], run.Hi[yAxis] = in.Lo[yAxis]-groove.Depth, in.Lo[yAxis]
 		m.channel(part.Groove, run, up, "panel")
 	case m.Box.Lo[a] >= open.Hi[a]:

@@ -78,13 +78,23 @@ func (b *builder) plates(o outline, f Front, h hinging, at Point) {
 		face, x = left, f.Behind.Hi[xAxis]
 	}
 	for _, y := range []unit.Length{at[1] - plateStep/2, at[1] + plateStep/2} {
-		for _, p := range b.pieces {
-			if p.touches(face, x, y, z) {
-				p.hole(part.Hole{Diameter: plateHole, Depth: plateDeep, For: "hinge plate"}, Point{x, y, z}, face)
-				break
-			}
+		p := b.beside(face, x, y, z)
+		if p == nil {
+			b.r.stop("plate-outside", f.At, "the plate of a hinge of {0} needs wood {1} behind the front of {2}, {3} up, and there is no upright", "use wider stiles, or a hinge whose plate sits nearer to the front", diag.T(f.Name), diag.X(o.d-z), diag.T(b.name), diag.L(y))
+			return
+		}
+		p.hole(part.Hole{Diameter: plateHole, Depth: plateDeep, For: "hinge plate"}, Point{x, y, z}, face)
+	}
+}
+
+// beside is the upright whose inner side lies at x and takes a plate's hole at a height and a depth.
+func (b *builder) beside(face way, x, y, z unit.Length) *Piece {
+	for _, p := range b.pieces {
+		if p.touches(face, x, y, z) {
+			return p
 		}
 	}
+	return nil
 }
 
 // touches reports whether an upright's inner side lies at x and reaches over a height and a depth.
@@ -93,8 +103,9 @@ func (p *Piece) touches(face way, x, y, z unit.Length) bool {
 	if face.back {
 		edge = p.Box.Lo[xAxis]
 	}
+	const r = plateHole / 2
 	upright := p.Role == SideRole || p.Role == LegRole || p.Role == DividerRole
-	return upright && edge == x && p.Box.Lo[yAxis] < y && y < p.Box.Hi[yAxis] && p.Box.Lo[zAxis] < z && z < p.Box.Hi[zAxis]
+	return upright && edge == x && p.Box.Lo[yAxis]+r <= y && y+r <= p.Box.Hi[yAxis] && p.Box.Lo[zAxis]+r <= z && z+r <= p.Box.Hi[zAxis]
 }
 
 func boolInt(b bool) int {
