@@ -6,8 +6,8 @@ import (
 	"dryfit/internal/unit"
 )
 
-// Cabinet is a box of wood on a wall. Its outside is asked for; every part follows. Height runs from the finished floor (its
-// highest point under the cabinet) to the top of the carcass, width over the sides, depth from the finished wall to the front
+// Cabinet is a box of wood on a wall. Its outside is asked for; every part follows. Height runs from the finished floor (the
+// level that all heights count from) to the top of the carcass, width over the sides, depth from the finished wall to the front
 // edge of the carcass; fronts that lie over the carcass stand before that.
 type Cabinet struct {
 	Name      string
@@ -139,7 +139,7 @@ var cabinet = record("a cabinet", func(c *Cabinet, at diag.Place) { c.At = at },
 	part("across", "where along the wall its sides are, outside to outside", across, func(c *Cabinet) *Across { return &c.Across }).must().like("14 to 44 from A"),
 	fact("width", "its width over the sides, where only one edge or the center is located", length(over), func(c *Cabinet) *Value[unit.Length] { return &c.Width }).like("30"),
 	fact("stands", "on the floor, on legs, or on the wall", choice("floor, legs or wall", word[Stand]{"floor", OnFloor}, word[Stand]{"legs", OnLegs}, word[Stand]{"wall", OnWall}), func(c *Cabinet) *Value[Stand] { return &c.Stands }).unless("floor").like("wall"),
-	fact("height", "from the finished floor, at its highest under the cabinet, to the top of the carcass", length(over), func(c *Cabinet) *Value[unit.Length] { return &c.Height }).must().like("32-1/2"),
+	fact("height", "from the finished floor to the top of the carcass; where the floor under it is lower, legs, feet or shims take the rest", length(over), func(c *Cabinet) *Value[unit.Length] { return &c.Height }).must().like("32-1/2"),
 	fact("bottom", "of a cabinet on the wall: from the finished floor to its underside", length(over), func(c *Cabinet) *Value[unit.Length] { return &c.Bottom }).like("9"),
 	fact("depth", "from the finished wall to the front edge of the carcass, without fronts that lie over it", length(over), func(c *Cabinet) *Value[unit.Length] { return &c.Depth }).must().like("20"),
 	fact("made of", "panels, or frames with panels in them", choice("panels or frames", word[CarcassKind]{"panels", PanelCarcass}, word[CarcassKind]{"frames", FrameCarcass}), func(c *Cabinet) *Value[CarcassKind] { return &c.Made }).unless("panels").like("panels"),
@@ -151,7 +151,7 @@ var cabinet = record("a cabinet", func(c *Cabinet, at diag.Place) { c.At = at },
 	fact("back set", "the room between the finished wall and the back", length(within), func(c *Cabinet) *Value[unit.Length] { return &c.BackSet }).unless("0").like("3/4"),
 	part("toe space", "the recess at the foot", toeSpace, func(c *Cabinet) *ToeSpace { return &c.Toe }).unless("none").like("{high: 4, deep: 3}"),
 	part("legs", "square legs at the four corners", legs, func(c *Cabinet) *Legs { return &c.Legs }).unless("none").like("{section: 1-3/4, tapered on: [inner], from: 2, to: 1}"),
-	fact("raise", "what legs, feet or shims can add under it where the floor is lower", lengthsForm, func(c *Cabinet) *Value[Span] { return &c.Raise }).like("0 to 3/4"),
+	fact("raise", "what legs, feet or shims can add under it", lengthsForm, func(c *Cabinet) *Value[Span] { return &c.Raise }).like("0 to 3/4"),
 	part("columns", "the clear widths of its columns from the left", list(bareLength), func(c *Cabinet) *[]Value[unit.Length] { return &c.Columns }).unless("alike").like("[13-1/2, 13-1/2]"),
 	part("shelves", "its shelves by name", named("shelf", shelf, func(s *Shelf, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(c *Cabinet) *[]Shelf { return &c.Shelves }).unless("none").like("{towels: {up: 10}}"),
 	fact("fronts are", "set into the carcass or over it", choice("inset or overlay", word[FrontSet]{"inset", Inset}, word[FrontSet]{"overlay", Overlay}), func(c *Cabinet) *Value[FrontSet] { return &c.Set }).unless("overlay").like("inset"),

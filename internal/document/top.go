@@ -174,7 +174,7 @@ var staves = record("the strips of a glued slab", func(s *Staves, at diag.Place)
 	fact("end trim", "the length to spare at each end", length(within), func(s *Staves) *Value[unit.Length] { return &s.Trim }).unless("1 in or 25 mm").like("1"),
 	part("boards", "the rough widths of boards on hand, one stave each, in place of count and rough width", list(bareLength), func(s *Staves) *[]Value[unit.Length] { return &s.Boards }).like("[3-1/4, 2-7/8, 4]"),
 	fact("rings", "bark side up and down in turn, or one side up", choice("turned or one side", word[RingOrder]{"turned", RingsTurned}, word[RingOrder]{"one side", RingsOneSide}), func(s *Staves) *Value[RingOrder] { return &s.Order }).unless("turned").like("turned"),
-	fact("clamp spacing", "from clamp to clamp", length(over), func(s *Staves) *Value[unit.Length] { return &s.Spacing }).unless("8 in or 200 mm").like("8"),
+	fact("clamp spacing", "from clamp to clamp", length(over), func(s *Staves) *Value[unit.Length] { return &s.Spacing }).unless("twice the width of the outer stave").like("8"),
 )
 
 var recess = record("a bed sunk into a top", func(c *Recess, at diag.Place) { c.At, c.Given = at, true },

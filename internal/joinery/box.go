@@ -77,27 +77,27 @@ func (w way) opposite() way { return way{w.axis, !w.back} }
 type Turn uint8
 
 const (
-	Flat         Turn = iota // a bottom, a shelf: face up, front edge to the room
-	LeftSide                 // a left side: face inward, front edge to the room, left end on top
-	RightSide                // a right side: face inward, front edge to the room, left end at the foot
-	Upright                  // a door, a back: face to the room, left end at the foot, front edge on the right
-	Level                    // a drawer front, a toe board: face to the room, front edge below, left end on the left
-	LevelIn                  // the front of a drawer's box: face to the wall, front edge below, left end on the right
-	LeftLevel                // a rail of a left side: face inward, front edge below, left end in front
-	RightLevel               // a rail of a right side: face inward, front edge below, left end at the wall
+	Flat       Turn = iota // a bottom, a shelf: face up, front edge to the room
+	LeftSide               // a left side: face inward, front edge to the room, left end on top
+	RightSide              // a right side: face inward, front edge to the room, left end at the foot
+	Upright                // a door, a back: face to the room, left end at the foot, front edge on the right
+	Level                  // a drawer front, a toe board: face to the room, front edge below, left end on the left
+	LevelIn                // the front of a drawer's box: face to the wall, front edge below, left end on the right
+	LeftLevel              // a rail of a left side: face inward, front edge below, left end in front
+	RightLevel             // a rail of a right side: face inward, front edge below, left end at the wall
 )
 
 // turns gives for each Turn the ways of length, width and thickness. A part's own frame is left-handed (its thickness goes down from the
 // face), so each row is; a test says so.
 var turns = [...][3]way{
-	Flat:         {right, in, down},
-	LeftSide:     {down, in, left},
-	RightSide:    {up, in, right},
-	Upright:      {up, left, in},
-	Level:        {right, up, in},
-	LevelIn:      {left, up, out},
-	LeftLevel:    {in, up, left},
-	RightLevel:   {out, up, right},
+	Flat:       {right, in, down},
+	LeftSide:   {down, in, left},
+	RightSide:  {up, in, right},
+	Upright:    {up, left, in},
+	Level:      {right, up, in},
+	LevelIn:    {left, up, out},
+	LeftLevel:  {in, up, left},
+	RightLevel: {out, up, right},
 }
 
 // size is a box's length, width and thickness as a part that lies so.

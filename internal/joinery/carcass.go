@@ -19,6 +19,7 @@ func (b *builder) carcass(o outline) {
 	b.backPanel(o, lefts, rights)
 	b.toeBoard(o)
 	b.columns(o, bottom, tops)
+	b.hangingRail(o)
 	b.shelves(o, lefts, rights)
 }
 

@@ -52,9 +52,9 @@ type framing struct {
 	posts           []*Piece // the uprights, which may be thicker than the rails
 	turn, panelTurn Turn
 	role            Role
-	face            way   // to which the faces look
-	panel           good  // of the panel; silent: the carcass' front panel or back
-	along           int   // the axis from upright to upright
+	face            way  // to which the faces look
+	panel           good // of the panel; silent: the carcass' front panel or back
+	along           int  // the axis from upright to upright
 	made            []*Piece
 	front           string
 }

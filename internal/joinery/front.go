@@ -12,9 +12,9 @@ type Front struct {
 	Name   string
 	At     diag.Place
 	Kind   document.FrontKind
-	Column int  // from 1
-	Box    Box  // of the front itself
-	Behind Box  // the room inside that it closes
+	Column int // from 1
+	Box    Box // of the front itself
+	Behind Box // the room inside that it closes
 	Hinge  string
 	Opens  int
 	Cups   []unit.Length // heights of the hinge cups over the finished floor

@@ -1,7 +1,7 @@
 // Package joinery works wood out: a cabinet from its outside, a top, the line to scribe, trim round the room, finish.
 //
 // It takes the document and the solved room and gives a Plan with findings and assumptions. A cabinet's parts are laid as boxes in
-// its own frame: x from the left side of the carcass, y up from the finished floor (its highest point under the cabinet), z off the
+// its own frame: x from the left side of the carcass, y up from the finished floor (the level that heights count from), z off the
 // finished wall into the room. What one part takes of another where they are joined is cut into it, so the sizes close by
 // themselves: put back together they have the outside that was asked for. Grooves are as wide as the sheet that was measured.
 // Nothing is known here of stock on hand, tile or pipes: parts go to package cut, solids to what holds the trades against each other.
@@ -20,6 +20,7 @@ import (
 // Plan is all wood work of a room.
 type Plan struct {
 	Cabinets []Cabinet
+	Tops     []Top
 }
 
 // Parts lists every part in the document's order, equal ones of a cabinet once with their count.
@@ -28,19 +29,28 @@ func (p Plan) Parts() []part.Part {
 	for _, c := range p.Cabinets {
 		all = append(all, c.Parts()...)
 	}
+	for _, t := range p.Tops {
+		if t.Made {
+			all = append(all, t.Part)
+		}
+	}
 	return all
 }
 
 // Make works out the wood of a room.
 func Make(doc document.Room, shape site.Room) (Plan, diag.List, []diag.Assumption) {
 	r := &room{doc: doc, shape: shape}
-	var p Plan
 	for _, c := range doc.Cabinets {
 		if made, ok := r.cabinet(c); ok {
-			p.Cabinets = append(p.Cabinets, made)
+			r.plan.Cabinets = append(r.plan.Cabinets, made)
 		}
 	}
-	return p, r.found.Sorted(), distinct(r.assumed)
+	for _, t := range doc.Tops {
+		if made, ok := r.top(t); ok {
+			r.plan.Tops = append(r.plan.Tops, made)
+		}
+	}
+	return r.plan, r.found.Sorted(), distinct(r.assumed)
 }
 
 // room carries one room through the work.
@@ -49,6 +59,17 @@ type room struct {
 	shape   site.Room
 	found   diag.List
 	assumed []diag.Assumption
+	plan    Plan // what is worked out so far
+}
+
+// made is a cabinet that was worked out already.
+func (r *room) made(name string) (Cabinet, bool) {
+	for _, c := range r.plan.Cabinets {
+		if c.Name == name {
+			return c, true
+		}
+	}
+	return Cabinet{}, false
 }
 
 // metric reports whether the document's figures are in millimetres; defaults are round numbers of the document's own unit.
@@ -66,7 +87,9 @@ func (r *room) round(inches, metric unit.Length) unit.Length {
 func distinct(all []diag.Assumption) []diag.Assumption {
 	var out []diag.Assumption
 	for _, a := range all {
-		if !slices.ContainsFunc(out, func(b diag.Assumption) bool { return a.At == b.At && a.Text == b.Text && slices.Equal(a.Values, b.Values) }) {
+		if !slices.ContainsFunc(out, func(b diag.Assumption) bool {
+			return a.At == b.At && a.Text == b.Text && slices.Equal(a.Values, b.Values)
+		}) {
 			out = append(out, a)
 		}
 	}
