@@ -176,3 +176,67 @@ func TestFronts(t *testing.T) {
 		}
 	}
 }
+
+// Each trouble is told once, with its code.
+func TestCabinetTrouble(t *testing.T) {
+	for _, c := range []struct{ old, new, want string }{
+		{"height: 32-1/2", "height: unknown", "wood-missing"},
+		{"depth: 20", "depth: 7", "rails-wide"},         // two rails of 4
+		{"depth: 20", "depth: 1/8", "cabinet-full"},     // the back alone is 7/32
+		{"height: 32-1/2", "height: 5", "cabinet-full"}, // 4 of toe, and two panels
+		{"bottom: dado 1/4", "bottom: dado 23/32", "part-thin part-thin"},
+		{"bottom: dado 1/4", "bottom: tongue 1/4", "joint-unfit"},
+		{"back: rabbet 3/8", "back: groove 1/4", "groove-open"},
+		{"top: rabbet 1/4", "top: half-lap 3/4", "joint-unfit"},
+		{"    toe", "    columns: [10, 10]\n    fronts: {a: {kind: door}}\n    toe", "columns-open"},
+		{"    toe", "    fronts: {a: {kind: door, height: 10}}\n    toe", "fronts-open"},
+		{"    toe", "    fronts: {a: {kind: door, height: 40}, b: {kind: door}}\n    toe", "fronts-open"},
+		{"    toe", "    fronts: {a: {kind: drawer, height: 6}, b: {kind: door}}\n    slides: {side: 1/2, length: 22}\n    toe", "drawer-long"},
+		{"    toe", "    fronts: {a: {kind: drawer, height: 6}, b: {kind: door}}\n    slides: {length: 16}\n    toe", "wood-missing"},
+		{"    toe", "    fronts: {a: {kind: drawer, height: 6, box height: 9}, b: {kind: door}}\n    slides: {side: 1/2, length: 16}\n    toe", "drawer-high"},
+		{"    toe", "    fronts: {a: {kind: door, height: 12, pull: {length: 40, deep: 1}}, b: {kind: panel}}\n    toe", "grip-outside"},
+		{"    toe", "    shelves: {s: {up: 30}}\n    toe", "shelf-high"},
+		{"    toe", "    shelves: {s: {up: 10, depth: 20}}\n    toe", "shelf-deep"},
+		{"    toe", "    legs: {section: 1-3/4, tapered on: [inner], to: 2}\n    stands: legs\n    bottom: 6\n    toe", "taper-none taper-none taper-none taper-none"},
+	} {
+		r, doc := written(t, strings.Replace(standing, c.old, c.new, 1))
+		r.build(doc)
+		if got := codes(r); got != c.want {
+			t.Errorf("%q: %q, want %q", c.new, got, c.want)
+		}
+	}
+}
+
+// Grips, cups and plates, by hand, on one inset door: opening 28-9/16 x 27-1/16, reveal 1/8: a door 28-5/16 x 26-13/16.
+func TestBores(t *testing.T) {
+	r, doc := written(t, standing+`    fronts are: inset
+    reveal: 1/8
+    hinges: {bore: 35 mm, deep: 12.5 mm, edge: 4.5 mm, from ends: 90 mm, plate: 37 mm}
+    fronts: {a: {kind: door, hinge: left, pull: {edge: right, length: 5, deep: 5/8, width: 1/2}}}
+`)
+	c, _, ok := r.build(doc)
+	if !ok || len(r.found) > 0 {
+		t.Fatal(r.found)
+	}
+	door := find(t, c, "a").Part
+	mm := unit.Millimetre
+	// The cup's center is 4.5 + 17.5 = 22 mm from the left edge, which is the rear one of a part that lies face up with its foot to the left.
+	for i, x := range []unit.Length{90 * mm, door.Size.Length - 90*mm} {
+		if h := door.Holes[i]; h.On != part.Back || h.At.X != x || h.At.Y != door.Size.Width-22*mm || h.Depth != 25*mm/2 {
+			t.Errorf("cup %d: %+v", i, h)
+		}
+	}
+	if g := door.Channels[0]; g.On != part.Front || g.Depth != lengthOf(t, "5/8") || g.Area.W() != 5*unit.Inch || g.Area.Min.Y != lengthOf(t, "7/32") {
+		t.Errorf("grip: %+v", g)
+	}
+	side := find(t, c, "left side").Part
+	if n := len(side.Holes); n != 4 {
+		t.Fatalf("%d plate holes", n)
+	}
+	// 37 mm behind the back of the door: 37 + 23/32 in from the front edge. The left side's left end is its top: 32-1/2 less the height.
+	want := 37*mm + lengthOf(t, "23/32")
+	low := lengthOf(t, "4-27/32") + 90*mm // bottom 4-23/32, reveal 1/8
+	if h := side.Holes[0]; h.At.Y != want || h.At.X != lengthOf(t, "32-1/2")-(low-16*mm) {
+		t.Errorf("plate: %+v, want %d", h, want)
+	}
+}

@@ -21,6 +21,9 @@ import (
 type Plan struct {
 	Cabinets []Cabinet
 	Tops     []Top
+	Trim     []Trim
+	Scribes  []Scribe
+	Finishes []Finish
 }
 
 // Parts lists every part in the document's order, equal ones of a cabinet once with their count.
@@ -33,6 +36,9 @@ func (p Plan) Parts() []part.Part {
 		if t.Made {
 			all = append(all, t.Part)
 		}
+	}
+	for _, t := range p.Trim {
+		all = append(all, t.Parts()...)
 	}
 	return all
 }
@@ -49,6 +55,19 @@ func Make(doc document.Room, shape site.Room) (Plan, diag.List, []diag.Assumptio
 		if made, ok := r.top(t); ok {
 			r.plan.Tops = append(r.plan.Tops, made)
 		}
+	}
+	for _, t := range doc.Trim {
+		if made, ok := r.trim(t); ok {
+			r.plan.Trim = append(r.plan.Trim, made)
+		}
+	}
+	for _, s := range doc.Scribes {
+		if made, ok := r.scribe(s); ok {
+			r.plan.Scribes = append(r.plan.Scribes, made)
+		}
+	}
+	for _, f := range doc.Finish {
+		r.plan.Finishes = append(r.plan.Finishes, r.finish(f))
 	}
 	return r.plan, r.found.Sorted(), distinct(r.assumed)
 }
