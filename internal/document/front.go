@@ -15,6 +15,7 @@ type Front struct {
 	Made   Value[FrontMake]
 	Hinge  Value[string] // "left" or "right"
 	Opens  Value[int]    // degrees
+	Leaves Value[int]    // two leaves of a door meet in the middle of its column
 	Pull   Pull
 	Box    Value[unit.Length] // `box height`: of a drawer's sides
 	Long   Value[unit.Length] // `box length`: front to back, where not that of the slide
@@ -78,11 +79,12 @@ type DrawerBoxes struct {
 
 var front = record("a front", func(f *Front, at diag.Place) { f.At = at },
 	sure("kind", "what it is", choice("door, drawer, panel or open", word[FrontKind]{"door", DoorFront}, word[FrontKind]{"drawer", DrawerFront}, word[FrontKind]{"panel", PanelFront}, word[FrontKind]{"open", OpenFront}), func(f *Front) *FrontKind { return &f.Kind }).must().like("door"),
-	fact("column", "the column, counted from the left; one door may stand before one column only", count("a whole number from 1", 1, 12), func(f *Front) *Value[int] { return &f.Column }).unless("1").like("2"),
+	fact("column", "the column, counted from the left", count("a whole number from 1", 1, 12), func(f *Front) *Value[int] { return &f.Column }).unless("1").like("2"),
 	fact("height", "its own height", length(over), func(f *Front) *Value[unit.Length] { return &f.Height }).unless("what the others of the column leave").like("6"),
 	fact("made as", "one slab, or a frame with an inset panel", choice("slab or frame", word[FrontMake]{"slab", SlabFront}, word[FrontMake]{"frame", FramedFront}), func(f *Front) *Value[FrontMake] { return &f.Made }).unless("slab").like("frame"),
 	fact("hinge", "the side that a door hangs on", choice("left or right", sameWords([]string{"left", "right"})...), func(f *Front) *Value[string] { return &f.Hinge }).unless("left").like("right"),
 	fact("opens", "how far a door opens, in degrees", count("a whole number from 1", 1, 180), func(f *Front) *Value[int] { return &f.Opens }).unless("95").like("110"),
+	fact("leaves", "one leaf, or two that hang at both sides and meet in the middle", count("1 or 2", 1, 2), func(f *Front) *Value[int] { return &f.Leaves }).unless("1").like("2"),
 	part("pull", "a grip routed in its edge", pull, func(f *Front) *Pull { return &f.Pull }).unless("none").like("{edge: top, length: 5, deep: 5/8, width: 7/8}"),
 	fact("box height", "the height of a drawer's sides", length(over), func(f *Front) *Value[unit.Length] { return &f.Box }).unless("the opening less 1 in or 25 mm").like("4"),
 	fact("box length", "the length of a drawer's box, front to back", length(over), func(f *Front) *Value[unit.Length] { return &f.Long }).unless("the length of the slides").like("16"),

@@ -91,7 +91,11 @@ func (o outline) insideX() (unit.Length, unit.Length) { return o.side, o.w - o.s
 // cabinet works one cabinet out and puts it on its wall. It is false where a fact is missing or nothing would be left.
 func (r *room) cabinet(doc document.Cabinet) (Cabinet, bool) {
 	c, o, ok := r.build(doc)
-	return c, ok && r.locate(&c, o)
+	ok = ok && r.locate(&c, o)
+	for _, p := range c.Pieces {
+		r.found = append(r.found, p.Part.Check()...)
+	}
+	return c, ok
 }
 
 // build makes the pieces of a cabinet, wherever it stands.
@@ -106,7 +110,6 @@ func (r *room) build(doc document.Cabinet) (Cabinet, outline, bool) {
 	c.Fronts, c.Drawers = b.fronts(o)
 	for _, p := range b.pieces {
 		c.Pieces = append(c.Pieces, *p)
-		r.found = append(r.found, p.Part.Check()...)
 	}
 	c.Asked = span(0, o.w, o.foot, o.h, 0, o.d)
 	if doc.Stands.Or(document.OnFloor) != document.OnWall {

@@ -36,6 +36,15 @@ cabinets:
 	return &room{doc: doc}, doc.Cabinets[0]
 }
 
+// buildChecked builds a cabinet that stands nowhere, and checks its parts.
+func buildChecked(r *room, doc document.Cabinet) (Cabinet, outline, bool) {
+	c, o, ok := r.build(doc)
+	for _, p := range c.Pieces {
+		r.found = append(r.found, p.Part.Check()...)
+	}
+	return c, o, ok
+}
+
 // lengthOf reads a length of the tables below.
 func lengthOf(t testing.TB, s string) unit.Length {
 	t.Helper()
@@ -56,7 +65,7 @@ const standing = `    height: 32-1/2
 // The sizes were worked out on paper. Stock 23/32 and 7/32; between the sides 30 - 2 x 23/32 = 28-9/16.
 func TestPanelCabinet(t *testing.T) {
 	r, doc := written(t, standing)
-	c, _, ok := r.build(doc)
+	c, _, ok := buildChecked(r, doc)
 	if !ok || len(r.found) > 0 {
 		t.Fatal(ok, r.found)
 	}
@@ -162,7 +171,7 @@ func TestFronts(t *testing.T) {
 			words = strings.Replace(words[:i], "back: rabbet 3/8}", "back: rabbet 3/8, frame: tongue 3/8}", 1)
 		}
 		r, doc := written(t, words)
-		got, _, ok := r.build(doc)
+		got, _, ok := buildChecked(r, doc)
 		if !ok || len(r.found) > 0 {
 			t.Fatal(c.what, ok, r.found)
 		}
@@ -200,7 +209,7 @@ func TestCabinetTrouble(t *testing.T) {
 		{"    toe", "    legs: {section: 1-3/4, tapered on: [inner], to: 2}\n    stands: legs\n    bottom: 6\n    toe", "taper-none taper-none taper-none taper-none"},
 	} {
 		r, doc := written(t, strings.Replace(standing, c.old, c.new, 1))
-		r.build(doc)
+		buildChecked(r, doc)
 		if got := codes(r); got != c.want {
 			t.Errorf("%q: %q, want %q", c.new, got, c.want)
 		}
@@ -214,7 +223,7 @@ func TestBores(t *testing.T) {
     hinges: {bore: 35 mm, deep: 12.5 mm, edge: 4.5 mm, from ends: 90 mm, plate: 37 mm}
     fronts: {a: {kind: door, hinge: left, pull: {edge: right, length: 5, deep: 5/8, width: 1/2}}}
 `)
-	c, _, ok := r.build(doc)
+	c, _, ok := buildChecked(r, doc)
 	if !ok || len(r.found) > 0 {
 		t.Fatal(r.found)
 	}

@@ -124,7 +124,7 @@ func TestCabinetsClose(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
 		words := randomCabinet(rt)
 		r, doc := written(t, words)
-		c, _, ok := r.build(doc)
+		c, _, ok := buildChecked(r, doc)
 		if !ok {
 			rt.Fatalf("%v\n%s", r.found, words)
 		}
@@ -176,6 +176,9 @@ func randomCabinet(t *rapid.T) string {
 		line("legs: {section: 1-3/4, tapered on: [%s], from: 1, to: 1}", pick("taper", "inner", "outer", "front", "sides"))
 	}
 	line("fronts are: %s", pick("fronts", "inset", "overlay"))
+	if stands == "wall" {
+		line("screws: {length: 4, down: 2, from left: [4]}")
+	}
 	line("shelves: {low: {up: 8, fixed: %s}}", pick("fixed", "yes", "no"))
 	line("slides: {side: 1/2, length: 14}")
 	line("drawer boxes: {corner: %s}", pick("corner", "butt", "rabbet 1/4"))
@@ -184,7 +187,7 @@ func randomCabinet(t *rapid.T) string {
 		if pick("drawer", "yes", "no") == "yes" {
 			line("  drawer %d: {kind: drawer, column: %d, height: 6}", i, i+1)
 		}
-		line("  door %d: {kind: door, column: %d, made as: %s, hinge: %s}", i, i+1, pick("made as", "slab", "frame"), pick("hinge", "left", "right"))
+		line("  door %d: {kind: door, column: %d, made as: %s, hinge: %s, leaves: %s}", i, i+1, pick("made as", "slab", "frame"), pick("hinge", "left", "right"), pick("leaves", "1", "2"))
 	}
 	return b.String()
 }

@@ -19,7 +19,7 @@ type Drawer struct {
 // Room round a drawer's box, common practice where the slides' data sheet is silent.
 func (b *builder) drawer(o outline, f Front) (Drawer, bool) {
 	d := Drawer{Name: f.Name, At: f.At}
-	doc, slides := b.frontDoc(o, f.Name), o.doc.Slides
+	doc, slides := b.frontDoc(o, f.Of), o.doc.Slides
 	stock := b.r.good(or(o.doc.Stock.Drawers, o.doc.Stock.Panels), "the drawers", f.At)
 	floor := b.r.good(or(o.doc.Stock.DrawerBottoms, o.doc.Stock.Back), "the bottoms of the drawers", f.At)
 	ok := b.r.known(slides.Side, f.At, "the room that a slide needs beside "+f.Name+" (side clearance)")

@@ -9,7 +9,8 @@ import (
 
 // Front is one door, drawer front, fixed panel or open place at its place.
 type Front struct {
-	Name   string
+	Name   string // of the leaf: "doors, left"
+	Of     string // as the document has it: "doors"
 	At     diag.Place
 	Kind   document.FrontKind
 	Column int // from 1
@@ -111,10 +112,23 @@ func (b *builder) rows(o outline, cols [][2]unit.Length, i int, s good) []Front 
 		if k == len(docs)-1 {
 			behind.Lo[yAxis] = o.floor
 		}
-		all = append(all, Front{Name: f.Name, At: f.At, Kind: f.Kind, Column: i + 1, Box: box, Behind: behind, Hinge: f.Hinge.Or("left"), Opens: f.Opens.Or(usualOpening)})
+		one := Front{Name: f.Name, Of: f.Name, At: f.At, Kind: f.Kind, Column: i + 1, Box: box, Behind: behind, Hinge: f.Hinge.Or("left"), Opens: f.Opens.Or(usualOpening)}
+		all = append(all, one.leaves(f.Leaves.Or(1), gap)...)
 		top -= heights[k] + gap
 	}
 	return all
+}
+
+// leaves are both leaves of a door that is made of two, left and right, with the gap between them; or the front itself.
+func (f Front) leaves(n int, gap unit.Length) []Front {
+	if n < 2 || f.Kind != document.DoorFront {
+		return []Front{f}
+	}
+	l, r := f, f
+	middle := (f.Box.Lo[xAxis] + f.Box.Hi[xAxis] - gap) / 2
+	l.Name, l.Hinge, l.Box.Hi[xAxis] = f.Name+", left", "left", middle
+	r.Name, r.Hinge, r.Box.Lo[xAxis] = f.Name+", right", "right", middle+gap
+	return []Front{l, r}
 }
 
 // usualOpening is how far a cup hinge opens, in degrees (common practice: 95 to 110).
@@ -174,7 +188,7 @@ func (b *builder) heights(docs []document.Front, free unit.Length) ([]unit.Lengt
 
 // front makes one front, its bores and its grip.
 func (b *builder) front(o outline, f *Front, s good) {
-	doc := b.frontDoc(o, f.Name)
+	doc := b.frontDoc(o, f.Of)
 	if f.Kind == document.OpenFront {
 		return
 	}
@@ -198,10 +212,12 @@ func (b *builder) frontDoc(o outline, name string) document.Front {
 	return document.Front{}
 }
 
-// slabFront is one piece. Doors have upright grain; so has all that is matched; other drawer fronts have level grain.
+// slabFront is one piece. Doors have upright grain, and so has all that is matched; drawer fronts and low panels have level
+// grain.
 func (b *builder) slabFront(o outline, f Front, s good) {
 	turn := Upright
-	if f.Kind == document.DrawerFront && !o.doc.Matched.Or(false) {
+	low := f.Kind == document.PanelFront && f.Box.Size(yAxis) < f.Box.Size(xAxis)
+	if (low || f.Kind == document.DrawerFront) && !o.doc.Matched.Or(false) {
 		turn = Level
 	}
 	p := b.add(f.Name, s, f.Box, turn, FrontRole)
@@ -263,6 +279,9 @@ func (b *builder) grip(o outline, f Front, doc document.Front) {
 		return
 	}
 	edge := map[string]way{"top": up, "bottom": down, "left": left, "right": right}[pull.Edge.Or("top")]
+	if f.Name != f.Of && f.Hinge == "right" && edge.axis == xAxis { // the right leaf is the left one in a mirror
+		edge = edge.opposite()
+	}
 	box := f.Box
 	run := xAxis
 	if edge.axis == xAxis {

@@ -3,6 +3,7 @@ package joinery
 import (
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/part"
 	"dryfit/internal/unit"
 	"dryfit/internal/wood"
 )
@@ -99,4 +100,20 @@ func (s *slab) clamps(g Glue) wood.Clamps {
 		outer = at.V / 2 // a clamp serves twice the width that it stands against
 	}
 	return wood.ClampRow(g.Length, outer)
+}
+
+// Sawn are the parts that are sawn for a top: its staves, rough; of a sheet the top itself; of stone none.
+func (t Top) Sawn() []part.Part {
+	if !t.Made {
+		return nil
+	}
+	if t.Kind != document.StaveTop {
+		return []part.Part{t.Part}
+	}
+	var all []part.Part
+	for _, s := range t.Glue.Staves {
+		all = counted(all, part.Part{Name: t.Name + ", stave", At: t.At, For: t.Name, Count: 1, Stock: t.Part.Stock, Grain: part.Along,
+			Size: part.Size{Length: t.Glue.Length, Width: s.Rough, Thick: t.Glue.Thick}})
+	}
+	return all
 }

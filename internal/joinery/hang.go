@@ -17,9 +17,9 @@ type Screw struct {
 	Hold     unit.Length // how far it goes into that wood
 }
 
-// hangingRail is the upright rail under the top of a cabinet on the wall, through which it is screwed on.
+// hangingRail is the upright rail under the top of a cabinet, through which it is screwed to the wall.
 func (b *builder) hangingRail(o outline) {
-	if o.doc.Stands.Or(document.OnFloor) != document.OnWall {
+	if o.doc.Stands.Or(document.OnFloor) != document.OnWall && !o.doc.Screws.Given {
 		return
 	}
 	x0, x1 := o.insideX()
@@ -41,6 +41,10 @@ func (r *room) screws(c *Cabinet, o outline) {
 	}
 	if !doc.Length.Known || !doc.Down.Known || !r.shape.FinishedKnown {
 		r.lacks(doc.At, "the length of the screws of "+c.Name+", or how far down they are")
+		return
+	}
+	if high := o.h - doc.Down.V; high > o.ceiling || high < o.ceiling-o.rail {
+		r.stop("screw-norail", doc.Down.At, "screws {1} below the top of {0} miss its hanging rail, which is from {2} to {3} below", "move them into the rail", diag.T(c.Name), diag.X(doc.Down.V), diag.X(o.h-o.ceiling), diag.X(o.h-o.ceiling+o.rail))
 		return
 	}
 	through := o.backFace + o.panels.thick + f.BoardThick + f.TileOff

@@ -26,16 +26,15 @@ type Plan struct {
 	Finishes []Finish
 }
 
-// Parts lists every part in the document's order, equal ones of a cabinet once with their count.
+// Parts lists every part that is sawn from stock, in the document's order, equal ones of a cabinet once with their count: of a glued slab its
+// staves.
 func (p Plan) Parts() []part.Part {
 	var all []part.Part
 	for _, c := range p.Cabinets {
 		all = append(all, c.Parts()...)
 	}
 	for _, t := range p.Tops {
-		if t.Made {
-			all = append(all, t.Part)
-		}
+		all = append(all, t.Sawn()...)
 	}
 	for _, t := range p.Trim {
 		all = append(all, t.Parts()...)

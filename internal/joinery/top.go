@@ -23,6 +23,7 @@ type Top struct {
 	Woods              []Wood
 	Moves              Moves
 	Edges              []Edge
+	Reaches            []Reach
 }
 
 // Edge is one upper edge with its profile.
@@ -161,6 +162,7 @@ func (s *slab) make() {
 	if s.doc.Made.V == document.StoneTop || s.good.name == "" {
 		return
 	}
+	s.reaches()
 	b := &builder{r: s.r, name: s.t.Name, at: s.t.At}
 	p := b.add(s.t.Name, s.good, s.t.box(), Flat, TopRole)
 	p.Part.For = s.t.Name

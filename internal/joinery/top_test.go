@@ -22,6 +22,7 @@ survey:
   level line: {down: {A: 40, B: 40, C: 40, D: 40}, up: {A: 50, B: 50, C: 50, D: 50}}
 walls: {back: {along: A-B}, right: {along: B-C}, front: {along: C-D}, left: {along: D-A}}
 floor: {build-up: [board 1/4]}
+tools: {saws: {big saw: {reach: 2-1/2}}, bits: {long bit: {reach: 2}}}
 stock:
   oak: {kind: board, size: 96 x 6 x 1-3/4, species: white oak, rings: flat}
   ply: {kind: sheet, size: 96 x 48 x 3/4, measured: 3/4}
@@ -29,6 +30,9 @@ tops:
   slab:
     in: back
 ` + words
+	if _, own, ok := strings.Cut(words, "# tools "); ok {
+		src = strings.Replace(src, "{saws: {big saw: {reach: 2-1/2}}, bits: {long bit: {reach: 2}}}", own, 1)
+	}
 	doc, found := document.Read("shop", []byte(src))
 	if found.Stops() {
 		t.Fatalf("%s\n%s", found[0].Say(unit.DefaultStyle(unit.Inches)), src)
@@ -187,6 +191,23 @@ func TestWoodAround(t *testing.T) {
 		_, r := topOf(t, words)
 		if got := codes(r); got != c.want {
 			t.Errorf("recess %s: %q, want %q", c.depth, got, c.want)
+		}
+	}
+}
+
+// A slab 1-1/2 thick against what a saw and a bit reach.
+func TestReach(t *testing.T) {
+	for _, c := range []struct{ tools, want string }{
+		{"{saws: {a: {reach: 1-1/2}}, bits: {b: {reach: 1-1/2}}}", ""},
+		{"{saws: {a: {reach: 1-7/16}}, bits: {b: {reach: 1-1/2}}}", "reach-half"},
+		{"{saws: {a: {reach: 3/4}}, bits: {b: {reach: 3/4}}}", "reach-half reach-half"},
+		{"{saws: {a: {reach: 11/16}}, bits: {b: {reach: 2}}}", "reach-short"},
+		{"{saws: {a: {kerf: 1/8}}, bits: {b: {reach: 2}}}", "reach-missing"},
+		{"{saws: {a: {kerf: 1/8}, b: {reach: 2}}}", "reach-missing"},
+	} {
+		_, r := topOf(t, oakSlab+"    wood: {glued at: 8 %, in the house: 6 to 10 %}\n    fixing: {fixed at: back, screws: [2], diameter: 3/16}\n    cut-outs: {a: {across: 27 from A, off: 11, outline: round 4}}\n# tools "+c.tools)
+		if got := codes(r); got != c.want {
+			t.Errorf("%s: %q, want %q", c.tools, got, c.want)
 		}
 	}
 }

@@ -23,6 +23,7 @@ survey:
   level line: {down: {A: 40, B: 40, C: 40, D: 40}, up: {A: 50, B: 50, C: 50, D: 50}}
 walls: {back: {along: A-B}, right: {along: B-C}, front: {along: C-D}, left: {along: D-A}}
 floor: {build-up: [board 1/4]}
+tools: {saws: {big saw: {reach: 2-1/2}}}
 openings:
   door: {in: back, kind: door, across: 30 to 60 from A, up: 0 to 80 above floor}
   window: {in: right, kind: window, across: 12 to 36 from B, up: 30 to 60 above floor}

@@ -13,6 +13,7 @@ import (
 	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/joinery"
 	"dryfit/internal/order"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
@@ -28,6 +29,7 @@ type Plan struct {
 	Document document.Room
 	Room     site.Room
 	Tiling   tiling.Plan
+	Wood     joinery.Plan
 	Cut      cut.Plan
 	Takeoff  takeoff.Plan
 	Order    order.Plan
@@ -42,6 +44,7 @@ const (
 	All Stage = iota
 	UpToSite
 	UpToTiling
+	UpToWood
 	UpToCut
 	UpToTakeoff
 )
@@ -93,6 +96,7 @@ var stages = [...]struct {
 }{
 	{"measure", UpToSite, solve},
 	{"lay out", UpToTiling, lay},
+	{"build", UpToWood, build},
 	{"cut", UpToCut, saw},
 	{"take off", UpToTakeoff, take},
 	{"order", All, buy},
@@ -114,8 +118,16 @@ func lay(p *Plan, o Options) bool {
 	return true
 }
 
+func build(p *Plan, _ Options) bool {
+	wood, findings, assumed := joinery.Make(p.Document, p.Room)
+	p.Wood = wood
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return true
+}
+
 func saw(p *Plan, _ Options) bool {
-	c, findings, assumed := cut.Make(p.Document, nil)
+	c, findings, assumed := cut.Make(p.Document, p.Wood.Parts())
 	p.Cut = c
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
