@@ -33,6 +33,7 @@ type Bond struct {
 	// Shift. Num/Den is in lowest terms and between 0 and 1.
 	Num, Den int
 	Shift    unit.Length
+	Back     bool // courses go to and fro instead of stepping on
 	Sizes    int // of a modular set: 3 or 4
 }
 
@@ -125,8 +126,14 @@ var (
 
 const shiftHelp = "write running 1/3, running 33 %, or running 8 in"
 
+// toAndFro stands behind the shift of courses that go forth and back; without it each course steps on from the one below.
+const toAndFro = "to and fro"
+
 // shifted reads the shift of a running bond; half a tile where none is written, as the trade does.
 func (b Bond) shifted(tail string, bare unit.System) (_ Bond, why, mend string) {
+	if rest, ok := strings.CutSuffix(tail, toAndFro); ok {
+		tail, b.Back = strings.TrimSpace(rest), true
+	}
 	if tail == "" {
 		tail = "1/2"
 	}
@@ -171,7 +178,7 @@ func shareOf(s string) (*big.Rat, bool) {
 func (b Bond) String() string {
 	for _, row := range bondRows {
 		plain := b
-		plain.Num, plain.Den, plain.Shift = 0, 0, 0
+		plain.Num, plain.Den, plain.Shift, plain.Back = 0, 0, 0, false
 		if row.tail == angleTail {
 			plain.Diagonal = false
 		}
@@ -183,15 +190,24 @@ func (b Bond) String() string {
 }
 
 func (b Bond) tail(t bondTail) string {
-	switch {
-	case t == angleTail && b.Diagonal:
+	if t == angleTail && b.Diagonal {
 		return " 45"
-	case t == shiftTail && b.Den > 0:
-		return fmt.Sprintf(" %d/%d", b.Num, b.Den)
-	case t == shiftTail && b.Shift%(unit.Inch/128) == 0:
-		return " " + unit.Style{System: unit.Inches}.Exact(b.Shift)
-	case t == shiftTail:
-		return " " + b.Shift.JSON() + " mm"
 	}
-	return ""
+	if t != shiftTail {
+		return ""
+	}
+	if b.Back {
+		return " " + b.shift() + " " + toAndFro
+	}
+	return " " + b.shift()
+}
+
+func (b Bond) shift() string {
+	switch {
+	case b.Den > 0:
+		return fmt.Sprintf("%d/%d", b.Num, b.Den)
+	case b.Shift%(unit.Inch/128) == 0:
+		return unit.Style{System: unit.Inches}.Exact(b.Shift)
+	}
+	return b.Shift.JSON() + " mm"
 }

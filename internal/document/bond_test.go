@@ -32,6 +32,10 @@ func TestParseBond(t *testing.T) {
 		{"running 3/8 in", unit.Millimetres, Bond{Kind: RunningBond, Shift: 3 * unit.Inch / 8}, "running 3/8 in"},
 		{"running 200", unit.Millimetres, Bond{Kind: RunningBond, Shift: 200 * unit.Millimetre}, "running 200 mm"},
 		{"vertical running 1/2", unit.Inches, Bond{Kind: RunningBond, Vertical: true, Num: 1, Den: 2}, "vertical running 1/2"},
+		{"running 1/3 to and fro", unit.Inches, Bond{Kind: RunningBond, Num: 1, Den: 3, Back: true}, "running 1/3 to and fro"},
+		{"Running 8  in to and  fro", unit.Inches, Bond{Kind: RunningBond, Shift: 8 * unit.Inch, Back: true}, "running 8 in to and fro"},
+		{"running to and fro", unit.Inches, Bond{Kind: RunningBond, Num: 1, Den: 2, Back: true}, "running 1/2 to and fro"},
+		{"vertical running 25 % to and fro", unit.Inches, Bond{Kind: RunningBond, Vertical: true, Num: 1, Den: 4, Back: true}, "vertical running 1/4 to and fro"},
 		{"diagonal", unit.Inches, Bond{Kind: StackBond, Diagonal: true}, "diagonal"},
 		{"diagonal running 1/2", unit.Inches, Bond{Kind: RunningBond, Diagonal: true, Num: 1, Den: 2}, "diagonal running 1/2"},
 		{"herringbone", unit.Inches, Bond{Kind: HerringboneBond}, "herringbone"},
@@ -52,6 +56,9 @@ func TestParseBond(t *testing.T) {
 		{"running -1/3", unit.Inches, Bond{}, ""},
 		{"running half", unit.Inches, Bond{}, ""},
 		{"running 30 ft", unit.Inches, Bond{}, ""},
+		{"running 1/3 to fro", unit.Inches, Bond{}, ""},
+		{"stack to and fro", unit.Inches, Bond{}, ""},
+		{"herringbone to and fro", unit.Inches, Bond{}, ""},
 		{"herringbone 30", unit.Inches, Bond{}, ""},
 		{"runningbond", unit.Inches, Bond{}, ""},
 		{"", unit.Inches, Bond{}, ""},
@@ -85,7 +92,7 @@ func TestBondNamesRead(t *testing.T) {
 func TestBondReadsBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		shift := unit.Length(rapid.Int64Range(1, int64(4*unit.Metre)).Draw(t, "shift"))
-		b := Bond{Kind: RunningBond, Shift: shift, Vertical: rapid.Bool().Draw(t, "vertical")}
+		b := Bond{Kind: RunningBond, Shift: shift, Vertical: rapid.Bool().Draw(t, "vertical"), Back: rapid.Bool().Draw(t, "back")}
 		got, why, _ := ParseBond(b.String(), rapid.SampledFrom([]unit.System{unit.Inches, unit.Millimetres}).Draw(t, "units"))
 		if got != b {
 			t.Fatalf("%q reads as %+v, %s; was %+v", b, got, why, b)

@@ -123,4 +123,5 @@ const handbookHead = "# The room document\n\n" +
 	"What the program says about water, power, structure and dust is a caution only: local codes and licensed trades decide.\n"
 
 const handbookBonds = "\nBehind `running` stands the shift of each course: a share of the tile (`1/3`, `33 %`) or a length (`8 in`, `200 mm`; a bare whole number is a\n" +
-	"length in the document's unit). `running` alone is `running 1/2`. `45` stands for a pattern at 45 degrees to the wall.\n"
+	"length in the document's unit). `running` alone is `running 1/2`. Each course steps on from the one below; with `to and fro` behind the\n" +
+	"shift, every other course stands over the first: `running 1/3 to and fro`. `45` stands for a pattern at 45 degrees to the wall.\n"

@@ -26,7 +26,7 @@ func (m *maker) spec(f document.Field) (bond.Spec, bool) {
 		}
 		written = b
 	}
-	s := bond.Spec{Kind: kinds[written.Kind], Num: written.Num, Den: written.Den, Shift: written.Shift,
+	s := bond.Spec{Kind: kinds[written.Kind], Num: written.Num, Den: written.Den, Shift: written.Shift, Back: written.Back,
 		Vertical: written.Vertical, Diagonal: written.Diagonal}
 	if written.Kind == document.ModularBond {
 		s.Kind = bond.ModularThree
