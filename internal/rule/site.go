@@ -61,16 +61,24 @@ var (
 // flatness points of a straightedge: its length and the hollow allowed.
 type flatPoint struct{ length, gap unit.Length }
 
+// Straightedges are the two published lengths for a tile whose longest edge is known.
+func Straightedges(longest unit.Length) (short, long unit.Length) {
+	if longest >= LargeTile.Limit {
+		return 24 * unit.Inch, 10 * unit.Foot
+	}
+	return 12 * unit.Inch, 10 * unit.Foot
+}
+
 // FlatLimit returns the hollow allowed under a straightedge of the given length for a tile whose longest edge is known, and
 // the record behind it. Two lengths are published; between them the limit is drawn straight (our choice), outside them it
 // is that of the nearer one.
 func FlatLimit(longest, straightedge unit.Length) (unit.Length, Rule) {
-	short, long := flatPoint{12 * unit.Inch, FlatSmall12.Limit}, flatPoint{10 * unit.Foot, FlatSmall10.Limit}
 	near, far := FlatSmall12, FlatSmall10
 	if longest >= LargeTile.Limit {
-		short, long = flatPoint{24 * unit.Inch, FlatLarge24.Limit}, flatPoint{10 * unit.Foot, FlatLarge10.Limit}
 		near, far = FlatLarge24, FlatLarge10
 	}
+	a, b := Straightedges(longest)
+	short, long := flatPoint{a, near.Limit}, flatPoint{b, far.Limit}
 	switch {
 	case straightedge <= short.length:
 		return short.gap, near

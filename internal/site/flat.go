@@ -17,7 +17,9 @@ func (s *solver) flatness() {
 			s.flat(f, s.floor.longest, s.doc.Floor.Straightedge)
 		case f.Kind == WallFace:
 			w := s.walls[s.wallIndex(f.Name)]
-			s.flat(f, w.build.longest, w.doc.Straightedge)
+			if len(w.doc.Straightedge) > 0 || !s.flatByProfile(f, w) {
+				s.flat(f, w.build.longest, w.doc.Straightedge)
+			}
 			s.twisted(f, w)
 		}
 	}
