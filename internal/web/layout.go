@@ -169,8 +169,20 @@ func (v *view) showFace(l *laidOut, f plan.Face, z plan.Field) error {
 	if v.Unsaved { // a hand moves the pattern: the figures follow, the lists wait until it rests
 		return nil
 	}
-	l.Pieces, l.Whole = v.pieces(f), report.WholeWords(f)
+	l.Pieces = v.pieces(f)
+	l.Whole = piecesWords(l.Pieces)
 	return v.choices(l)
+}
+
+// piecesWords counts what the list of all pieces holds.
+func piecesWords(all []pieceLine) string {
+	whole := 0
+	for _, p := range all {
+		if p.Whole {
+			whole++
+		}
+	}
+	return fmt.Sprintf("All %d: %d to cut or drill, %d whole.", len(all), len(all)-whole, whole)
 }
 
 // step is how far one press moves the pattern: a quarter inch or five millimetres.
