@@ -38,6 +38,7 @@ func (r *reader) check(m *Room) {
 	for _, t := range m.Tops {
 		r.checkTop(m, walls, t)
 	}
+	r.checkFixtures(m, walls)
 	r.checkLays(m, walls)
 	for _, t := range m.Tiles {
 		r.checkTile(t)

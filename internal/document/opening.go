@@ -31,6 +31,7 @@ type Opening struct {
 	Joint    Value[unit.Length] // between tile and frame where the reveal is not tiled
 	SillFall Value[unit.Ratio]
 	Moves    Value[unit.Length] // `may move: 2`: how far it may still be moved each way
+	Leaf     Leaf               // of a door
 	Tiled    bool               // its reveals appear in `lay`
 }
 
@@ -64,4 +65,5 @@ var opening = record("a window, door, niche or plain hole", func(o *Opening, at 
 	fact("joint", "the joint between tile and frame where the reveal is not tiled", length(joint), func(o *Opening) *Value[unit.Length] { return &o.Joint }).like("1/4"),
 	fact("sill fall", "how much the sill falls outward", slope, func(o *Opening) *Value[unit.Ratio] { return &o.SillFall }).like("2 %"),
 	fact("may move", "how far it may still be moved each way", length(within), func(o *Opening) *Value[unit.Length] { return &o.Moves }).unless("it stays").like("2"),
+	part("leaf", "of a door: its leaf", leaf, func(o *Opening) *Leaf { return &o.Leaf }).like("{hinge: left, opens: in}"),
 )

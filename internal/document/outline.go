@@ -14,7 +14,8 @@ import (
 type Outline struct {
 	Kind         OutlineKind
 	Across, Deep unit.Length
-	Radius       unit.Length // of a rectangle's corners
+	Radius       unit.Length    // of a rectangle's corners
+	Points       []OutlinePoint // of a polygon
 	At           diag.Place
 }
 
@@ -25,18 +26,22 @@ const (
 	RoundOutline OutlineKind = iota
 	OvalOutline
 	RectangleOutline
+	PolygonOutline
 )
 
 var outlinePattern = regexp.MustCompile(`^(round|oval|rectangle) +(.+?)(?: +r +(.+))?$`)
 
-const outlineSay = "an outline: round 15, oval 20 x 15, rectangle 20 x 15, or rectangle 20 x 15 r 2; the first figure lies along the wall"
+const outlineSay = "an outline: round 15, oval 20 x 15, rectangle 20 x 15, rectangle 20 x 15 r 2, or polygon 0 0, 20 0, 18 12, 2 12; the first figure lies along the wall"
 
-var outlineForm = form[Outline]{&shape{brief: "round, oval or rectangle with its size", say: outlineSay, pattern: `^(round|oval|rectangle) +.+$`}, readOutline}
+var outlineForm = form[Outline]{&shape{brief: "round, oval, rectangle or polygon with its size", say: outlineSay, pattern: `^(round|oval|rectangle|polygon) +.+$`}, readOutline}
 
 func readOutline(r *reader, n *text.Node) (Outline, bool) {
 	o := Outline{At: n.At}
 	if !r.want(n, text.Scalar, outlineSay) {
 		return o, false
+	}
+	if corners, ok := strings.CutPrefix(strings.TrimSpace(n.Text), "polygon "); ok {
+		return r.polygon(n, corners)
 	}
 	m := outlinePattern.FindStringSubmatch(strings.Join(strings.Fields(n.Text), " "))
 	if m == nil {
@@ -77,5 +82,5 @@ func (r *reader) sides(n *text.Node, o Outline, two, radius string) (Outline, bo
 }
 
 func (r *reader) noOutline(n *text.Node) {
-	r.stop("outline-unreadable", n.At, "{0} is no outline", "write round 15, oval 20 x 15, rectangle 20 x 15 or rectangle 20 x 15 r 2", diag.T(short(n.Text)))
+	r.stop("outline-unreadable", n.At, "{0} is no outline", "write round 15, oval 20 x 15, rectangle 20 x 15, rectangle 20 x 15 r 2, or polygon 0 0, 20 0, 18 12, 2 12", diag.T(short(n.Text)))
 }

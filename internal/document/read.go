@@ -41,6 +41,16 @@ var root = record("a room document", func(*Room, diag.Place) {},
 	part("scribes", "offsets to scribe edges by, by name", named("scribe", scribe, func(s *Scribe, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(m *Room) *[]Scribe { return &m.Scribes }).like("{top back: {for: vanity top, offsets: {0: 1/8, 12: 1/4}}}"),
 	part("trim", "baseboards, casings, jamb extensions, shoes and ledgers by name", named("trim", trim, func(t *Trim, e text.Entry) { t.Name, t.At = e.Key, e.At }), func(m *Room) *[]Trim { return &m.Trim }).like("{baseboard: {kind: baseboard, stock: base 5-1/4}}"),
 	part("finish", "what is brushed or wiped on wood, by name", named("finish", finish, func(f *Finish, e text.Entry) { f.Name, f.At = e.Key, e.At }), func(m *Room) *[]Finish { return &m.Finish }).like("{clear oil: {on: [vanity], coats: 3}}"),
+	part("rules", "what the room is held against", chosen, func(m *Room) *Chosen { return &m.Rules }).unless("US residential").like("{sets: [US residential]}"),
+	fact("accessible", "whether the room has to be accessible", yesNo, func(m *Room) *Value[bool] { return &m.Accessible }).unless("no").like("no"),
+	part("basins", "the basins by name", named("basin", basin, func(b *Basin, e text.Entry) { b.Name, b.At = e.Key, e.At }), func(m *Room) *[]Basin { return &m.Basins }).like("{bowl: {kind: vessel, on: vanity top, across: on basin line, off: 11}}"),
+	part("taps", "the basin taps by name", named("tap", tap, func(t *Tap, e text.Entry) { t.Name, t.At = e.Key, e.At }), func(m *Room) *[]Tap { return &m.Taps }).like("{basin tap: {serves: bowl, mounted: wall, in: basin wall}}"),
+	part("wastes", "what leads from basins into the wall, by name", named("waste", waste, func(w *Waste, e text.Entry) { w.Name, w.At = e.Key, e.At }), func(m *Room) *[]Waste { return &m.Wastes }).like("{basin waste: {from: bowl, to: drain}}"),
+	part("stops", "the stop valves by name", named("stop valve", stopValve, func(s *StopValve, e text.Entry) { s.Name, s.At = e.Key, e.At }), func(m *Room) *[]StopValve { return &m.Stops }).like("{cold stop: {on: cold, serves: basin tap}}"),
+	part("WCs", "the WCs by name", named("WC", wc, func(w *WC, e text.Entry) { w.Name, w.At = e.Key, e.At }), func(m *Room) *[]WC { return &m.WCs }).like("{WC: {kind: floor, against: basin wall, outlet: drain}}"),
+	part("fittings", "what is fixed to the faces at the end, by name: mirrors, lights, fans, bars", named("fitting", fitting, func(f *Fitting, e text.Entry) { f.Name, f.At = e.Key, e.At }), func(m *Room) *[]Fitting { return &m.Fittings }).like("{mirror: {kind: mirror, in: basin wall, across: on basin line, up: bottom 42 above floor}}"),
+	part("people", "those who use the room, by name", named("person", person, func(p *Person, e text.Entry) { p.Name, p.At = e.Key, e.At }), func(m *Room) *[]Person { return &m.People }).like("{tall one: {eyes: 66}}"),
+	part("may move", "what may still move, and how far: by the words that lead to a figure of the document", moves, func(m *Room) *[]Move { return &m.Moves }).unless("everything stays").like("{vanity > height: -1 to 1/2}"),
 	part("climate", "the place and its weather", climate, func(m *Room) *Climate { return &m.Climate }).like("{exterior: no}"),
 )
 
@@ -70,6 +80,7 @@ func ReadFrom(name string, src text.Source) (Room, diag.List) {
 	room, read := r.room(name, src.Tree)
 	if read {
 		room.Survey.Unread = r.unread
+		r.leadTo(src.Tree, &room)
 		r.resolve(&room)
 		r.check(&room)
 		room.markTiled()

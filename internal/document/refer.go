@@ -94,6 +94,7 @@ func (room *Room) names() map[string][]string {
 	for _, s := range room.Buying.Suppliers {
 		add("supplier", s.Name)
 	}
+	room.fixtureNames(add)
 	return all
 }
 

@@ -16,7 +16,7 @@ func naming(op Op) []string {
 	case op.Do != text.Rename:
 		return nil
 	case len(op.Path) == 2:
-		return map[string][]string{"walls": {"wall", "face"}, "openings": {"opening", "face"}, "center lines": {"center line"}, "tiles": {"tile"}, "stock": {"stock"}, "cabinets": {"cabinet"}, "tops": {"top"}, "trim": {"trim"}, "goods": {"good"}}[op.Path[0]]
+		return map[string][]string{"walls": {"wall", "face"}, "openings": {"opening", "face"}, "center lines": {"center line"}, "tiles": {"tile"}, "stock": {"stock"}, "cabinets": {"cabinet"}, "tops": {"top"}, "trim": {"trim"}, "goods": {"good"}, "stub-outs": {"stub-out"}, "basins": {"basin"}, "taps": {"tap"}, "WCs": {"WC"}}[op.Path[0]]
 	case len(op.Path) == 3 && op.Path[0] == "buying" && op.Path[1] == "suppliers":
 		return []string{"supplier"}
 	case pointPath(op.Path):

@@ -12,7 +12,7 @@ func renamesBetween(before, after []byte) []Op {
 	was, _ := text.Parse(before)
 	now, _ := text.Parse(after)
 	ops := pointsRenamed(was, now)
-	for _, collection := range []string{"walls", "center lines", "openings", "stub-outs", "boxes", "in the wall", "tiles", "stock", "kits", "cabinets", "tops", "scribes", "trim", "finish", "goods"} {
+	for _, collection := range []string{"walls", "center lines", "openings", "stub-outs", "boxes", "in the wall", "tiles", "stock", "kits", "cabinets", "tops", "scribes", "trim", "finish", "goods", "basins", "taps", "wastes", "stops", "WCs", "fittings", "people"} {
 		a, b := was.Get(collection), now.Get(collection)
 		if a != nil && b != nil {
 			ops = append(ops, keysRenamed([]string{collection}, a, b)...)

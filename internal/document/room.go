@@ -57,4 +57,15 @@ type Room struct {
 	Days     Days
 	Goods    []Good // for setting and finishing, with what their labels say
 	Buying   Buying
+
+	Rules      Chosen // what it is held against
+	Accessible Value[bool]
+	Basins     []Basin
+	Taps       []Tap
+	Wastes     []Waste
+	Stops      []StopValve
+	WCs        []WC
+	Fittings   []Fitting
+	People     []Person
+	Moves      []Move // `may move`
 }

@@ -97,20 +97,29 @@ type Span struct{ Least, Most unit.Length }
 
 var lengthsPattern = regexp.MustCompile(`^(.+?)(?: +to +(.+))?$`)
 
+// twoOf parts "55 to 80 mm" in its two figures; the unit behind the last one counts for both.
+func twoOf(typed string) (one, two string) {
+	m := lengthsPattern.FindStringSubmatch(strings.Join(strings.Fields(typed), " "))
+	if m == nil {
+		return typed, ""
+	}
+	one, two = m[1], m[2]
+	if u := trailingUnit(two); u != "" && trailingUnit(one) == "" {
+		one += " " + u
+	}
+	return one, two
+}
+
 var lengthsForm = form[Span]{&shape{say: "a length, or two with to between: 1/2 to 1-1/2"}, func(r *reader, n *text.Node) (Span, bool) {
 	if !r.want(n, text.Scalar, "a length, or two with to between") {
 		return Span{}, false
 	}
-	m := lengthsPattern.FindStringSubmatch(strings.Join(strings.Fields(n.Text), " "))
-	if m == nil {
-		r.misread(n, &shape{say: "a length, or two with to between: 1/2 to 1-1/2"}, "")
-		return Span{}, false
-	}
-	a, ok := r.length(n, m[1], within)
-	if !ok || m[2] == "" {
+	one, two := twoOf(n.Text)
+	a, ok := r.length(n, one, within)
+	if !ok || two == "" {
 		return Span{a, a}, ok
 	}
-	b, ok := r.length(n, m[2], within)
+	b, ok := r.length(n, two, within)
 	return Span{min(a, b), max(a, b)}, ok
 }}
 

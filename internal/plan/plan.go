@@ -13,8 +13,10 @@ import (
 	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/fit"
 	"dryfit/internal/joinery"
 	"dryfit/internal/order"
+	"dryfit/internal/place"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
@@ -29,6 +31,7 @@ type Plan struct {
 	Document document.Room
 	Room     site.Room
 	Tiling   tiling.Plan
+	Fit      fit.Plan
 	Wood     joinery.Plan
 	Cut      cut.Plan
 	Takeoff  takeoff.Plan
@@ -44,6 +47,7 @@ const (
 	All Stage = iota
 	UpToSite
 	UpToTiling
+	UpToFit // without any tile laid: fit knows a tile by its thickness
 	UpToWood
 	UpToCut
 	UpToTakeoff
@@ -79,6 +83,9 @@ func Of(ctx context.Context, text []byte, doc document.Room, findings diag.List,
 		if err := ctx.Err(); err != nil {
 			return p, err
 		}
+		if o.UpTo == UpToFit && stage.last == UpToTiling {
+			continue
+		}
 		o.step(stage.name)
 		if !stage.run(&p, o) || o.UpTo == stage.last {
 			break
@@ -96,6 +103,7 @@ var stages = [...]struct {
 }{
 	{"measure", UpToSite, solve},
 	{"lay out", UpToTiling, lay},
+	{"fit", UpToFit, fits},
 	{"build", UpToWood, build},
 	{"cut", UpToCut, saw},
 	{"take off", UpToTakeoff, take},
@@ -113,6 +121,14 @@ func solve(p *Plan, _ Options) bool {
 func lay(p *Plan, o Options) bool {
 	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick, Known: o.Known})
 	p.Tiling = tiles
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return true
+}
+
+func fits(p *Plan, _ Options) bool {
+	checks, findings, assumed := fit.Make(p.Document, p.Room, place.Make(p.Document, p.Room))
+	p.Fit = checks
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
 	return true

@@ -12,8 +12,10 @@ func (s *solver) holes(f *Face) {
 		if b.In.Text != f.Name {
 			continue
 		}
-		y, _, okY := s.out.up(*f, b.Up, 0)
-		x, _, okX := f.across(b.Across, 0, s.out.tapedTo, y)
+		y, top, okY := s.out.up(*f, b.Up, 0)
+		y += (top - y) / 2 // both its edges may be told, where its center can not be seen
+		x, right, okX := f.across(b.Across, 0, s.out.tapedTo, y)
+		x += (right - x) / 2
 		if !okX || !okY || !b.Up.Given {
 			s.unplaced(b.At, b.Name, f.Name)
 			continue
