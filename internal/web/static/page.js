@@ -49,6 +49,7 @@ async function post(address, fields) {
   const answer = await fetch(address, { method: "POST", body: new URLSearchParams({ back: here(), ...fields }) });
   const html = await answer.text();
   post.status = answer.status;
+  if (answer.status === 409 && fields.preview) return; // it is told once the person has typed to the end
   if (answer.status === 409) { document.open(); document.write(html); document.close(); return; }
   if (answer.ok || answer.status === 422) return html;
   const words = new DOMParser().parseFromString(html, "text/html").querySelector("main .said");
