@@ -47,6 +47,16 @@ func writeBook(ctx context.Context, p plan.Plan, dir string, paper sheet.Paper, 
 		{made{"pieces.csv", "every piece with its cut"}, func() error {
 			return writeFile(filepath.Join(dir, "pieces.csv"), export.PiecesCSV(p))
 		}},
+		{made{"order.csv", "what to buy, a row for each pack"}, func() error {
+			return writeFile(filepath.Join(dir, "order.csv"), export.OrderCSV(p))
+		}},
+		{made{"order.xlsx", "the order and what it was reckoned from"}, func() error {
+			b, err := export.OrderXLSX(p)
+			if err != nil {
+				return err
+			}
+			return writeFile(filepath.Join(dir, "order.xlsx"), b)
+		}},
 		{made{"plan.json", "the whole plan for other programs"}, func() error {
 			return writeFile(filepath.Join(dir, "plan.json"), export.JSON(p))
 		}},

@@ -45,7 +45,7 @@ func (c cell) plain() string {
 	return guarded(c.text)
 }
 
-func said(s string) cell  { return cell{text: s} }
+func said(s string) cell   { return cell{text: s} }
 func number(s string) cell { return cell{text: s, number: true} }
 
 // orderHeads are the columns of the order; the currency stands in the heads of sums.

@@ -16,7 +16,7 @@ func (m *maker) tile(g tiling.Good, all tiling.Plan) Line {
 	l := Line{What: tileName(t, g), Good: g.Tile, Tile: true, At: t.At, Need: unit.Count(g.Buy), Known: true, Proven: true}
 	m.supply(&l, t.Supply)
 	p := Packs{Name: "tile", Size: unit.Count(1), Count: g.Buy}
-	boxed := g.PerBox > 0 && !(t.Price.Known && t.Price.V.By == document.ByTile)
+	boxed := g.PerBox > 0
 	if boxed {
 		p = Packs{Name: fmt.Sprintf("box of %d", g.PerBox), Size: unit.Count(g.PerBox), Count: g.Boxes}
 	}
@@ -70,7 +70,7 @@ func (m *maker) tilePrice(t document.Tile, g tiling.Good, boxed bool) (money.Amo
 	case document.ByBox:
 		return p.Amount, boxed
 	case document.ByTile:
-		return p.Amount, !boxed
+		return p.Amount.Times(int(n)), true
 	default:
 		each := labelled(t, g)
 		return p.Amount.Per(n*int64(each), p.Area.N, m.doc.Buying.Currency.V), each > 0

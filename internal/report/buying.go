@@ -14,19 +14,35 @@ import (
 // notKnown stands for a number that is missing, wherever one is bought or paid by.
 const notKnown = "not known"
 
-// Order lists every good with its packs and what they cost.
+// Order lists every good with its packs and what they cost, a row for each pack.
 func Order(p plan.Plan) Table {
 	in := currencyIn(p)
 	t := Table{Title: "To buy", Empty: "Nothing is laid out yet, so nothing is needed.",
-		Columns: numbers(text("What", "Good", "Needed", "Packs", "Each"+in, "Sum"+in, "From", "Left over"), 2, 4, 5, 7)}
+		Columns: numbers(text("Good", "What", "How many", "Pack", "Each"+in, "Sum"+in, "Needed", "Left over", "From"), 2, 4, 5, 6, 7)}
 	for _, l := range p.Order.Lines {
-		t.Rows = append(t.Rows, orderRow(p, l))
+		t.Rows = append(t.Rows, orderRows(p, l)...)
 	}
 	return t
 }
 
-func orderRow(p plan.Plan, l order.Line) []string {
-	return []string{lineName(l), orNone(l.Good, "none chosen yet"), needWords(p, l), packWords(l.Packs), eachWords(p, l), sumWords(p, l), orNone(l.Supplier, "not told"), leftWords(p, l)}
+// orderRows are the packs of one line. What is needed and what is left stands in the first.
+func orderRows(p plan.Plan, l order.Line) [][]string {
+	good, from := orNone(l.Good, "none chosen yet"), orNone(l.Supplier, "not told")
+	if len(l.Packs) == 0 {
+		return [][]string{{good, lineName(l), "", "none told", notKnown, notKnown, needWords(p, l), "", from}}
+	}
+	rows := [][]string{}
+	for i, k := range l.Packs {
+		row := []string{good, lineName(l), fmt.Sprint(k.Count), k.Name, notKnown, notKnown, "", "", from}
+		if i == 0 {
+			row[6], row[7] = needWords(p, l), p.Style.Say(l.Left)
+		}
+		if k.Priced {
+			row[4], row[5] = p.Order.Currency.Say(k.Price), p.Order.Currency.Say(k.Sum)
+		}
+		rows = append(rows, row)
+	}
+	return rows
 }
 
 // lineName is what a line is for; a tile good is a tile.
@@ -54,25 +70,13 @@ func needWords(p plan.Plan, l order.Line) string {
 	return p.Style.Say(l.Need)
 }
 
-// packWords lists packs: "7 x 50 lb bag and 1 x 25 lb bag".
+// packWords lists packs: "7 of 50 lb bag and 1 of 25 lb bag".
 func packWords(packs []order.Packs) string {
 	var out []string
 	for _, k := range packs {
-		out = append(out, fmt.Sprintf("%d x %s", k.Count, k.Name))
+		out = append(out, fmt.Sprintf("%d of %s", k.Count, k.Name))
 	}
 	return orNone(list(out), "none told")
-}
-
-func eachWords(p plan.Plan, l order.Line) string {
-	var out []string
-	for _, k := range l.Packs {
-		each := notKnown
-		if k.Priced {
-			each = p.Order.Currency.Say(k.Price)
-		}
-		out = append(out, each)
-	}
-	return orNone(strings.Join(out, " and "), notKnown)
 }
 
 func sumWords(p plan.Plan, l order.Line) string {
@@ -80,13 +84,6 @@ func sumWords(p plan.Plan, l order.Line) string {
 		return notKnown
 	}
 	return p.Order.Currency.Say(l.Cost)
-}
-
-func leftWords(p plan.Plan, l order.Line) string {
-	if len(l.Packs) == 0 {
-		return ""
-	}
-	return p.Style.Say(l.Left)
 }
 
 func currencyIn(p plan.Plan) string {

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 
 	"dryfit/internal/document"
 	"dryfit/internal/plan"
@@ -138,9 +139,10 @@ func batches(p plan.Plan, r takeoff.Recipe) []unit.Volume {
 	return out
 }
 
-// farWords says how far a batch goes: the area that it beds on each face that takes it.
+// farWords says how far a batch goes on each face that takes it; faces where it goes equally far stand together.
 func farWords(p plan.Plan, r takeoff.Recipe, v unit.Volume) string {
-	var out []string
+	var far []string
+	faces := map[string][]string{}
 	for _, f := range p.Takeoff.Faces {
 		good, whole := f.Mortar, f.Bed
 		if r.Kind == document.Grout {
@@ -149,13 +151,19 @@ func farWords(p plan.Plan, r takeoff.Recipe, v unit.Volume) string {
 		if good != r.Good || whole <= 0 {
 			continue
 		}
-		if v >= whole {
-			out = append(out, "all of "+f.Name)
-			continue
+		words := "all"
+		if v < whole {
+			words = p.Style.Say(unit.Quantity{Of: unit.ByArea, N: unit.Spreads(f.Area+f.JointsArea).Share(int64(v), int64(whole)).N})
 		}
-		out = append(out, p.Style.Say(unit.Quantity{Of: unit.ByArea, N: unit.Spreads(f.Area+f.JointsArea).Share(int64(v), int64(whole)).N})+" of "+f.Name)
+		if faces[words] == nil {
+			far = append(far, words)
+		}
+		faces[words] = append(faces[words], f.Name)
 	}
-	return list(out)
+	for i, words := range far {
+		far[i] = words + " of " + list(faces[words])
+	}
+	return strings.Join(far, "; ")
 }
 
 // RecipeWords are the times of a powder, from its label.

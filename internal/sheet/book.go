@@ -22,6 +22,9 @@ func Book(p plan.Plan, paper Paper) []draw.Page {
 	}
 	b.cutting()
 	b.goods()
+	b.ordering()
+	b.mixing()
+	b.reckoned()
 	b.card()
 	b.front()
 	return b.pages()

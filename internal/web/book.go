@@ -40,6 +40,8 @@ func book(v *view, r *http.Request) (*frame, error) {
 		{"book.pdf", "all sheets, to print at 100 %"},
 		{"wall.html", "the walls as one file that works on a phone without this machine"},
 		{"pieces.csv", "every piece with its cut"},
+		{"order.csv", "what to buy, a row for each pack"},
+		{"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"},
 		{"plan.json", "the whole plan for other programs"},
 		{"room.yaml", "the room document itself"},
 	}}
@@ -115,6 +117,11 @@ func (v *view) file(name string, r *http.Request) (kind string, b []byte, err er
 		return "application/pdf", out.Bytes(), err
 	case "pieces.csv":
 		return "text/csv; charset=utf-8", export.PiecesCSV(v.own()), nil
+	case "order.csv":
+		return "text/csv; charset=utf-8", export.OrderCSV(v.own()), nil
+	case "order.xlsx":
+		b, err = export.OrderXLSX(v.own())
+		return "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", b, err
 	case "plan.json":
 		return "application/json", export.JSON(v.own()), nil
 	case "wall.html":

@@ -11,7 +11,7 @@ import (
 
 func TestFiles(t *testing.T) {
 	s := open(t, nil)
-	for name, begins := range map[string]string{"book.pdf": "%PDF-", "plan.json": "{", "room.yaml": "# A washroom in inches", "wall.html": "<!doctype html>", "pieces.csv": ""} {
+	for name, begins := range map[string]string{"book.pdf": "%PDF-", "plan.json": "{", "room.yaml": "# A washroom in inches", "wall.html": "<!doctype html>", "pieces.csv": "", "order.csv": "what,good,", "order.xlsx": "PK"} {
 		w := s.ask("GET", "/room/1/get/"+name, nil)
 		if w.Code != 200 || !strings.HasPrefix(w.Body.String(), begins) || w.Body.Len() < 1000 {
 			t.Errorf("%s: %d, %d bytes, %.20q", name, w.Code, w.Body.Len(), w.Body)

@@ -1,0 +1,39 @@
+package web
+
+import (
+	"net/http"
+
+	"dryfit/internal/plan"
+	"dryfit/internal/report"
+)
+
+var buyPage = pageOf{name: "buy", tab: "Buy", fill: buy}
+
+// shopping is what to buy, what it costs, and how it is used.
+type shopping struct {
+	Order, Cost, Trips, Compared, Back report.Table
+	Bedding, Weights, Reckoned         report.Table
+	Cards                              []mixCard
+	Stack                              string
+	Files                              []file
+}
+
+// mixCard is how one powder is mixed.
+type mixCard struct {
+	Table report.Table
+	Words string
+}
+
+func buy(v *view, r *http.Request) (*frame, error) {
+	if err := v.make(plan.Options{}); err != nil {
+		return nil, err
+	}
+	p := v.Plan
+	s := shopping{Order: report.Order(p), Cost: report.Cost(p), Trips: report.Trips(p), Compared: report.Alternatives(p), Back: report.Back(p),
+		Bedding: report.Bedding(p), Weights: report.Weights(p), Reckoned: report.Reckoned(p), Stack: capital(report.StackWords(p)) + ".",
+		Files: []file{{"order.csv", "the order, a row for each pack"}, {"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"}}}
+	for _, x := range p.Takeoff.Recipes {
+		s.Cards = append(s.Cards, mixCard{report.Mixing(p, x), report.RecipeWords(x)})
+	}
+	return &frame{Title: "Buy", Question: "What do I order, and what does it cost?", Answer: capital(report.CostWords(p)) + ".", Body: s}, nil
+}
