@@ -35,7 +35,7 @@ func TestQuestions(t *testing.T) {
 	s := open(t, nil)
 	for page, question := range map[string]string{
 		"measure": "What have I really got?", "layout": "Where does everything land?", "cut": "What do I cut, from what?",
-		"buy": "What do I order, and what does it cost?",
+		"buy":    "What do I order, and what does it cost?",
 		"source": "What does the document say?",
 	} {
 		has(t, s.get("/room/1/"+page), question)
