@@ -21,6 +21,7 @@ func Book(p plan.Plan, paper Paper) []draw.Page {
 		b.face(f)
 	}
 	b.cutting()
+	b.wood()
 	b.goods()
 	b.ordering()
 	b.mixing()
