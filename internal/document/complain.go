@@ -15,7 +15,8 @@ type reader struct {
 	found diag.List
 	refs  []reference
 
-	unread []Name // lines of the tape with something that is no reading
+	unread  []Name                    // lines of the tape with something that is no reading
+	lengths map[lengthKey]unit.Length // lengths that were read before, by their text; nil: they are not kept
 }
 
 func (r *reader) stop(code string, at diag.Place, what, mend string, v ...diag.Value) {

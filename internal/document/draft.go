@@ -1,22 +1,26 @@
 package document
 
 import (
+	"slices"
+
 	"dryfit/internal/diag"
 	"dryfit/internal/text"
+	"dryfit/internal/unit"
 )
 
 // Draft is a document to try changes on: its text is parsed once, and read again with single values replaced. What it reads is what
-// Read would of the changed text, but for places behind a changed value on its line.
+// Read would of the changed text, but for places behind a changed value on its line. It is for one goroutine.
 type Draft struct {
-	name  string
-	tree  *text.Node
-	found diag.List
+	name    string
+	tree    *text.Node
+	found   diag.List
+	lengths map[lengthKey]unit.Length // those that were read before, by their text
 }
 
 // NewDraft parses a document's text.
 func NewDraft(name string, src []byte) Draft {
 	tree, found := text.Parse(src)
-	return Draft{name, tree, found}
+	return Draft{name, tree, found, map[lengthKey]unit.Length{}}
 }
 
 // Text returns the single value at a path, as it stands.
@@ -39,6 +43,6 @@ func (d Draft) With(ops []Op) (Room, diag.List, bool) {
 		}
 		tree = next
 	}
-	room, found := ReadFrom(d.name, text.Source{Tree: tree, Faults: d.found})
+	room, found := (&reader{found: slices.Clone(d.found), lengths: d.lengths}).document(d.name, tree)
 	return room, found, true
 }

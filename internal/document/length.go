@@ -46,15 +46,31 @@ func length(s span) form[unit.Length] {
 
 // length reads a length out of a node's text.
 func (r *reader) length(n *text.Node, typed string, s span) (unit.Length, bool) {
-	l, err := unit.Parse(typed, r.units)
-	if err != nil {
-		r.unreadable(n.At, err)
-		return 0, false
+	l, seen := r.lengths[lengthKey{typed, r.units}]
+	if !seen {
+		var err error
+		if l, err = unit.Parse(typed, r.units); err != nil {
+			r.unreadable(n.At, err)
+			return 0, false
+		}
+		r.keep(typed, l)
 	}
 	if !r.inside(n.At, l, s) {
 		return 0, false
 	}
 	return l, true
+}
+
+// lengthKey is all that a typed length hangs on.
+type lengthKey struct {
+	typed string
+	bare  unit.System
+}
+
+func (r *reader) keep(typed string, l unit.Length) {
+	if r.lengths != nil {
+		r.lengths[lengthKey{typed, r.units}] = l
+	}
 }
 
 func (r *reader) unreadable(at diag.Place, err error) {

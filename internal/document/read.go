@@ -76,11 +76,15 @@ func Read(name string, src []byte) (Room, diag.List) { return ReadFrom(name, tex
 
 // ReadFrom reads a text that is parsed already. The tree is not changed.
 func ReadFrom(name string, src text.Source) (Room, diag.List) {
-	r := &reader{found: slices.Clone(src.Faults)}
-	room, read := r.room(name, src.Tree)
+	return (&reader{found: slices.Clone(src.Faults)}).document(name, src.Tree)
+}
+
+// document reads a whole document from its tree.
+func (r *reader) document(name string, tree *text.Node) (Room, diag.List) {
+	room, read := r.room(name, tree)
 	if read {
 		room.Survey.Unread = r.unread
-		r.leadTo(src.Tree, &room)
+		r.leadTo(tree, &room)
 		r.resolve(&room)
 		r.check(&room)
 		room.markTiled()

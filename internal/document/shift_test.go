@@ -54,10 +54,16 @@ func TestDraft(t *testing.T) {
 		t.Error("an unchanged draft reads another room")
 	}
 	tree, _ := text.Parse(src)
-	tried := 0
+	metric := []Op{{Do: text.Set, Path: []string{"units"}, Value: "mm"}}
+	edited, _ := Apply(src, metric)
+	want, _ := Read("full.yaml", edited)
+	if got, _, ok := d.With(metric); !ok || !reflect.DeepEqual(got, want) {
+		t.Error("in millimeters the draft reads another room")
+	}
+	tried, seen := 0, 0
 	eachScalar(tree, nil, func(path []string, typed string) {
 		to, ok := Shift(typed, unit.Inch/8, same.Units)
-		if !ok {
+		if seen++; !ok || seen%4 != 0 {
 			return
 		}
 		ops := []Op{{Do: text.Set, Path: path, Value: to}}

@@ -19,6 +19,21 @@ var bySubject = func() map[Subject][]Rule {
 	return m
 }()
 
+// twoSided lists the subjects that have a least and a most, in the order of their records.
+var twoSided = func() (both []Subject) {
+	sides := map[Subject][3]bool{}
+	for _, r := range all {
+		had := sides[r.Subject]
+		now := had
+		now[r.Bound] = true
+		sides[r.Subject] = now
+		if done := now[AtLeast] && now[AtMost]; done && !(had[AtLeast] && had[AtMost]) && r.Subject != "" && r.Size == 0 {
+			both = append(both, r.Subject)
+		}
+	}
+	return both
+}()
+
 // ByID finds a record.
 func ByID(id string) (Rule, bool) {
 	for _, r := range all {
@@ -159,14 +174,9 @@ type Conflict struct{ Least, Most Effective }
 // Conflicts lists the subjects that nothing can satisfy, as when an inspector's number stands against another set.
 func (b Book) Conflicts() []Conflict {
 	var out []Conflict
-	seen := map[Subject]bool{}
-	for _, r := range all {
-		if r.Subject == "" || r.Size != 0 || seen[r.Subject] {
-			continue
-		}
-		seen[r.Subject] = true
-		least, ok := b.Least(r.Subject)
-		most, also := b.Most(r.Subject)
+	for _, s := range twoSided {
+		least, ok := b.Least(s)
+		most, also := b.Most(s)
 		if ok && also && least.Rule.Value() > most.Rule.Value() && !least.Rule.Advice && !most.Rule.Advice {
 			out = append(out, Conflict{least, most})
 		}
