@@ -1,0 +1,38 @@
+package mend
+
+import (
+	"context"
+	"os"
+	"testing"
+
+	"dryfit/internal/document"
+	"dryfit/internal/plan"
+)
+
+// All remedies of a small room, without and with the plan that they begin from.
+func BenchmarkMend(b *testing.B) {
+	src, err := os.ReadFile("testdata/millrace.yaml")
+	if err != nil {
+		b.Fatal(err)
+	}
+	ctx := context.Background()
+	made, _ := plan.Make(ctx, "millrace.yaml", src, plan.Options{UpTo: plan.UpToFit})
+	b.Run("checks", func(b *testing.B) {
+		for b.Loop() {
+			plan.Make(ctx, "millrace.yaml", src, plan.Options{UpTo: plan.UpToFit})
+		}
+	})
+	b.Run("remedies", func(b *testing.B) {
+		for b.Loop() {
+			m, _ := Make(ctx, "millrace.yaml", src, made, Options{})
+			b.ReportMetric(float64(m.Runs), "runs")
+		}
+	})
+	b.Run("one run", func(b *testing.B) {
+		trial := plan.NewTrial("millrace.yaml", src, made)
+		ops := []document.Op{{Path: []string{"cabinets", "vanity", "height"}, Value: "30"}}
+		for b.Loop() {
+			trial.With(ctx, ops)
+		}
+	})
+}
