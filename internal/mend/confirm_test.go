@@ -202,3 +202,43 @@ func gridFits(t *testing.T, trial plan.Trial, m Mends, p plan.Plan, x []int64) b
 	}
 	return true
 }
+
+// With a fact unknown, nothing is offered that stands on it: what is offered still holds when it is made.
+func TestUnknownFacts(t *testing.T) {
+	src := room(t)
+	tree, _ := text.Parse(src)
+	seen, offers := 0, 0
+	each(tree, nil, func(path []string) {
+		if seen++; seen%3 != 0 || path[0] == "dryfit" || path[0] == "units" {
+			return
+		}
+		edited, found := document.Apply(src, []document.Op{{Do: text.Set, Path: path, Value: "unknown"}})
+		if found.Stops() {
+			return
+		}
+		m, p := mends(t, edited)
+		for _, r := range m.Remedies {
+			if c, ok := p.Fit.Find(r.Check); !ok || c.State != fit.Misses {
+				t.Errorf("%v unknown: a remedy of %s, which does not miss", path, r.Check)
+			}
+			for _, tr := range r.Single {
+				offers++
+				if now := stand(t, edited, tr.Ops); now[r.Check].State != fit.Fits {
+					t.Errorf("%v unknown: %s is not mended by %s", path, r.Check, say(m, []Trial{tr}))
+				}
+			}
+		}
+	})
+	if seen < 100 || offers < 30 {
+		t.Errorf("%d values, %d offers: too few to test with", seen, offers)
+	}
+}
+
+func each(n *text.Node, path []string, visit func([]string)) {
+	for _, e := range n.Entries {
+		each(e.Value, append(slices.Clone(path), e.Key), visit)
+	}
+	if n.Kind == text.Scalar {
+		visit(path)
+	}
+}

@@ -34,14 +34,12 @@ func (t Trial) With(ctx context.Context, ops []document.Op) (Plan, bool, error) 
 			return p, true, err
 		}
 		switch {
-		case stage.last == UpToTiling:
-			continue
 		case stage.last == UpToSite && !reachesRoom(ops):
 			p.Room = t.base.Room
-			continue
-		}
-		if !stage.run(&p, Options{}) || stage.last == UpToFit {
-			break
+		case stage.last == UpToSite || stage.last == UpToFit:
+			if !stage.run(&p, Options{}) {
+				return p, true, nil
+			}
 		}
 	}
 	return p, true, nil
