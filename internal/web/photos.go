@@ -133,6 +133,9 @@ func (s *Server) photo(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if p.Binned && !mayChange(r) {
+		return store.NotFound // it was removed for a reason
+	}
 	w.Header().Set("Content-Type", p.Media)
 	w.Header().Set("Cache-Control", "private, max-age=604800, immutable")
 	_, err = w.Write(b)

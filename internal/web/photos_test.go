@@ -172,6 +172,10 @@ func TestPhotosByALink(t *testing.T) {
 			t.Errorf("%+v: %d", q, got)
 		}
 	}
+	s.post(at+"/remove", "", "")
+	if w := look(at); w.Code != 404 || strings.Contains(look("/room/1/photos").Body.String(), "Removed: 1") {
+		t.Errorf("a removed photo is shown to who may only look: %d", w.Code)
+	}
 	if got := bodyLimit(httptest.NewRequest("POST", "/room/1/edit", nil)); got != maxBody {
 		t.Errorf("an edit may have %d bytes", got)
 	}
