@@ -25,6 +25,7 @@ type shape struct {
 	kind    shapeKind
 	any     []*shape // of an alternative
 	names   string   // of a map by name: what the names are: "wall"
+	refers  []string // of a name: of what it may be
 	key     string   // of a map by name: pattern of the names
 }
 

@@ -23,7 +23,7 @@ func (r *reader) refer(name string, at diag.Place, kinds ...string) {
 // called reads the name of something of one of the kinds.
 func called(kinds ...string) form[Name] {
 	say := "the name of " + an(strings.Join(kinds, ", or "))
-	return form[Name]{&shape{say: say}, func(r *reader, n *text.Node) (Name, bool) {
+	return form[Name]{&shape{say: say, refers: kinds}, func(r *reader, n *text.Node) (Name, bool) {
 		if !r.want(n, text.Scalar, say) {
 			return Name{}, false
 		}

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"dryfit/internal/document"
 	"dryfit/internal/text"
 )
 
@@ -80,9 +81,18 @@ func putBehind(form url.Values, collection string, base *text.Node) (op text.Op,
 }
 
 // neededFacts are those that a thing can not do without, but that a person may not know yet: then the document says so.
-var neededFacts = map[string][]string{
-	"openings": {"in", "across", "up"}, "stub-outs": {"in", "diameter"}, "boxes": {"in", "width", "height"}, "in the wall": {"in"},
-	"center lines": {"in", "across"}, "tiles": {"size"}, "straightedge": {"length", "gap"},
+func neededFacts(collection string) []string {
+	if collection == "straightedge" {
+		return []string{"length", "gap"}
+	}
+	asks, _ := document.Asks(collection)
+	var out []string
+	for _, a := range asks {
+		if a.Need && a.Unknown && len(a.Path) == 1 {
+			out = append(out, a.Path[0])
+		}
+	}
+	return out
 }
 
 // neededAt are the needed facts of the thing at a path.
@@ -91,10 +101,10 @@ func neededAt(path []string) []string {
 		return nil
 	}
 	if of := path[len(path)-2]; of == "straightedge" {
-		return neededFacts[of]
+		return neededFacts(of)
 	}
 	if len(path) == 2 {
-		return neededFacts[path[0]]
+		return neededFacts(path[0])
 	}
 	return nil
 }

@@ -1,0 +1,108 @@
+package web
+
+import (
+	"net/http"
+	"slices"
+	"strings"
+
+	"dryfit/internal/plan"
+	"dryfit/internal/report"
+)
+
+var fitPage = pageOf{name: "fit", tab: "Fit", fill: fitting}
+
+// fitShelves are what is held against each other, in the order in which a person meets it.
+var fitShelves = []shelf{
+	{"cabinets", "Cabinets", "cabinet", "vanity"},
+	{"tops", "Tops", "top", "vanity top"},
+	{"basins", "Basins", "basin", "bowl"},
+	{"taps", "Taps", "tap", "basin tap"},
+	{"wastes", "Wastes and traps", "waste", "basin waste"},
+	{"stops", "Stop valves", "stop valve", "cold stop valve"},
+	{"WCs", "WCs", "WC", "WC"},
+	{"fittings", "Mirrors, lights, bars, fans", "fitting", "mirror"},
+	{"people", "Who uses the room", "person", "tallest"},
+}
+
+// fitted is what the page says of what is placed.
+type fitted struct {
+	Groups []checkGroup
+	Cards  []report.Table
+	Shelf  *collection
+	Ways   []shelfLink
+	Empty  bool
+}
+
+// checkGroup is all checks of one state.
+type checkGroup struct {
+	Title, Class string
+	Open         bool
+	Checks       []checkSaid
+}
+
+// checkSaid is a check with the inputs for what it lacks.
+type checkSaid struct {
+	report.CheckLine
+	ID, Class string
+	Asks      []field
+	Other     []string // facts that this page has no input for, or has asked for already
+}
+
+var checkTitles = [...]struct {
+	state, title string
+	open         bool
+}{
+	{"misses", "Does not fit", true}, {"not checked", "Not checked: something is not known", true},
+	{"fits", "Fits", false}, {"told", "Worth knowing at the wall", false},
+}
+
+func fitting(v *view, r *http.Request) (*frame, error) {
+	if err := v.make(plan.Options{UpTo: plan.UpToFit}); err != nil {
+		return nil, err
+	}
+	f := fitted{Ways: v.shelfLinks(fitShelves, r.FormValue("enter")), Groups: v.checkGroups()}
+	f.Empty = len(v.Plan.Fit.Checks) == 0
+	for _, wall := range report.SpotWalls(v.Plan) {
+		f.Cards = append(f.Cards, report.Spots(v.Plan, wall))
+	}
+	if i := slices.IndexFunc(fitShelves, func(s shelf) bool { return s.Key == r.FormValue("enter") }); i >= 0 {
+		c := v.goods(fitShelves[i])
+		f.Shelf = &c
+	}
+	return &frame{Title: "Fit", Question: "Does it all fit, and what if not?", Answer: report.FitAnswer(v.Plan), Body: f}, nil
+}
+
+func (v *view) checkGroups() []checkGroup {
+	lines := report.Checks(v.Plan)
+	asked := map[string]bool{}
+	var out []checkGroup
+	for _, t := range checkTitles {
+		g := checkGroup{Title: t.title, Open: t.open, Class: classOf(t.state)}
+		for _, l := range lines {
+			if l.State == t.state {
+				g.Checks = append(g.Checks, v.checkSaid(l, asked))
+			}
+		}
+		if len(g.Checks) > 0 {
+			out = append(out, g)
+		}
+	}
+	return out
+}
+
+// checkSaid asks for what a check lacks, each fact once on the page.
+func (v *view) checkSaid(l report.CheckLine, asked map[string]bool) checkSaid {
+	out := checkSaid{CheckLine: l, ID: idOf(l.ID), Class: classOf(l.State)}
+	for _, m := range l.Missing {
+		f, ok := v.askFor(m.Path)
+		if !ok || asked[f.Name] {
+			out.Other = append(out.Other, m.Words)
+			continue
+		}
+		asked[f.Name] = true
+		out.Asks = append(out.Asks, f)
+	}
+	return out
+}
+
+func classOf(state string) string { return strings.ReplaceAll(state, " ", "-") }
