@@ -145,12 +145,11 @@ func FitAnswer(p plan.Plan) string {
 	if n.Fits+n.Misses+n.NotChecked == 0 {
 		return "Nothing is placed yet, so nothing is checked."
 	}
-	words := fmt.Sprintf("%s not checked, %s assumed; %s. %d of %d fit.", Count(n.NotChecked, "clearance is", "clearances are"),
-		Count(len(p.Assumed), "fact is", "facts are"), missWords(n.Misses), n.Fits, n.Fits+n.Misses+n.NotChecked)
+	first := Count(n.NotChecked, "clearance is", "clearances are") + " not checked, "
 	if n.NotChecked == 0 {
-		words = strings.Replace(words, "0 clearances are not checked", "every clearance is checked", 1)
+		first = ""
 	}
-	return words
+	return fmt.Sprintf("%s%s assumed; %s. %d of %d clearances fit.", first, Count(len(p.Assumed), "fact is", "facts are"), missWords(n.Misses), n.Fits, n.Fits+n.Misses+n.NotChecked)
 }
 
 func missWords(n int) string {
