@@ -34,7 +34,7 @@ type Bond struct {
 	Num, Den int
 	Shift    unit.Length
 	Back     bool // courses go to and fro instead of stepping on
-	Sizes    int // of a modular set: 3 or 4
+	Sizes    int  // of a modular set: 3 or 4
 }
 
 // bondRow is one way to begin a bond's name; what follows is a tail of the kind named.

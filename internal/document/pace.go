@@ -10,8 +10,8 @@ import (
 
 // Pace is how fast somebody is at a kind of job.
 type Pace struct {
-	Kind string
-	At   diag.Place
+	Kind  string
+	At    diag.Place
 	Speed Value[Speed]
 }
 

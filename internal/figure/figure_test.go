@@ -69,8 +69,8 @@ func TestTermsTellTheTruth(t *testing.T) {
 		for i, name := range []string{"a", "b", "c"} {
 			moved := slices.Clone(facts)
 			moved[i] += 4
-			want := f.V + (4 * mm).MulDiv(int64(f.Per(name)), int64(unit.One))
-			if got := make(moved).V; (got-want).Abs() > unit.Length(len(ops)) {
+			want := f.V + (4*mm).MulDiv(int64(f.Per(name)), int64(unit.One))
+			if got := make(moved).V; (got - want).Abs() > unit.Length(len(ops)) {
 				t.Fatalf("%s: %d, want %d", name, got, want)
 			}
 		}
