@@ -18,7 +18,7 @@ func TestNewRoomTyped(t *testing.T) {
 	b.keys("Attic" + kb.Enter)
 	b.until(`location.pathname.endsWith("/measure")`)
 	b.until(`document.querySelector("#drawing").textContent.includes("A-B ?")`)
-	b.do(chromedp.Focus(chromedp.CSS(".line input")))
+	eval[bool](b, `(document.querySelector(".line input").focus(), true)`)
 	for i, reading := range []string{"72", "96", "6'", "96", "120"} {
 		b.keys(reading)
 		if i == 0 {
