@@ -66,7 +66,7 @@ var mutations = []mutation{
 	{"tiling 0 fields 0 pieces [cut] onFace 0 0 x", "-0.5", "turned and moved"},
 	{"tiling 0 fields 0 pieces [cut] turn", "=2", "turned and moved"},
 	{"tiling 0 fields 0 pieces [cut] whole", "=true", "said to be whole"},
-	{"tiling 0 fields 0 pieces [whole] whole", "=false", "comes from 0 tiles"},
+	{"tiling 0 fields 0 pieces [whole] whole", "=false", "nothing is cut off it"},
 	{"tiling 0 fields 0 pieces [whole] inTile 0 0 x", "+1", "outline's area"},
 	{"tiling 0 fields 0 pieces [whole] sides 0 kept", "=false", "need not be kept"},
 	{"tiling 0 fields 0 pieces [cut] sides 0", "drop", "kinds of sides"},

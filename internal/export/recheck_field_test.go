@@ -39,7 +39,7 @@ func (r *rechecker) work(w readWork) {
 func (r *rechecker) counts(face string, f readField) {
 	whole := 0
 	for _, p := range f.Pieces {
-		if p.Whole {
+		if p.Cut == nil { // what lacks less than is laid goes in uncut
 			whole++
 		}
 	}

@@ -1,7 +1,9 @@
 package export_test
 
 import (
+	"maps"
 	"math"
+	"slices"
 	"sort"
 	"strings"
 )
@@ -119,6 +121,9 @@ func (r *rechecker) sides(s *setPiece) {
 				r.complain("%s: said to be whole, and is cut", s.ID)
 			}
 		}
+	}
+	if last := slices.Max(slices.Collect(maps.Keys(seen))); last < 0 && !s.Whole {
+		r.complain("%s: nothing is cut off it, and it is said not to be whole", s.ID)
 	}
 	if len(names) != len(seen) || len(s.Sides) != len(seen) {
 		r.complain("%s: has %d kinds of sides and tells %d", s.ID, len(seen), len(s.Sides))

@@ -11,7 +11,7 @@ func (r *rechecker) stock() {
 		r.cutUp(g, pieces, from)
 	}
 	for id, p := range pieces {
-		if want := map[bool]int{true: 0, false: 1}[p.Whole]; from[id] != want {
+		if want := map[bool]int{true: 0, false: 1}[p.Cut == nil]; from[id] != want {
 			r.complain("%s: comes from %d tiles, want %d", id, from[id], want)
 		}
 	}
@@ -29,7 +29,7 @@ func (r *rechecker) byID() (map[string]*setPiece, map[goodSize]int) {
 			f := &w.Fields[i]
 			for _, p := range f.Pieces {
 				pieces[p.ID] = &setPiece{readPiece: p, field: f, inTile: shapeOf(p.InTile)}
-				if p.Whole {
+				if p.Cut == nil {
 					whole[goodSize{f.Tile, p.Size}]++
 				}
 			}

@@ -14,7 +14,7 @@ func KindWords(k piece.CutKind) string {
 
 // PieceKind names the shape of a piece: whole, drilled, or how it is cut.
 func PieceKind(c piece.Piece) string {
-	if c.Whole && len(c.Holes) > 0 {
+	if c.Uncut() && len(c.Holes) > 0 {
 		return "drilled"
 	}
 	return KindWords(c.Cut.Kind)

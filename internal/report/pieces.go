@@ -18,7 +18,7 @@ const box = "□"
 // Worked are the pieces of a face that are cut or drilled, in the order of setting, and how many go up as they are.
 func Worked(f tiling.Face) (worked []piece.Piece, plain int) {
 	for _, c := range InSettingOrder(f) {
-		if c.Whole && len(c.Holes) == 0 {
+		if c.Uncut() && len(c.Holes) == 0 {
 			plain++
 			continue
 		}

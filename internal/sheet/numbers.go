@@ -19,7 +19,7 @@ func (d *facade) pieces() []draw.Item {
 		for _, c := range z.Chosen().Pieces {
 			p := draw.Path{ID: d.face.Mark + " " + c.Address, Class: "piece", Title: c.Address + ", " + report.PieceKind(c), Rings: d.rings(c.OnFace), Closed: true,
 				Pen: draw.Line(draw.Narrow), Fill: draw.Fill{On: true, Color: tint(i)}}
-			if !c.Whole {
+			if !c.Uncut() {
 				p.Fill.Hatch = draw.Diagonal
 			}
 			out = append(out, p)
@@ -79,7 +79,7 @@ func (d *facade) number(c piece.Piece) ([]draw.Item, bool) {
 		return nil, false
 	}
 	g := draw.Group{Class: "number", Items: []draw.Item{t}}
-	if !c.Whole { // hatching is interrupted behind it (ISO 128-50)
+	if !c.Uncut() { // hatching is interrupted behind it (ISO 128-50)
 		g.Items = []draw.Item{draw.Rect(typeset.BoxOf(t).Inset(-inkClear), draw.Pen{}, draw.Fill{On: true, Color: draw.White}), t}
 	}
 	return []draw.Item{g}, true

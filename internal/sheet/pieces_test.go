@@ -36,7 +36,7 @@ func checkPieces(t *testing.T, where string, p plan.Plan, pages []draw.Page) (fa
 				if !numbers[c.Address] {
 					t.Errorf("%s: %s has no number for %s", where, f.Name, c.Address)
 				}
-				if (!c.Whole || len(c.Holes) > 0) && !cells[c.Address] {
+				if (!c.Uncut() || len(c.Holes) > 0) && !cells[c.Address] {
 					t.Errorf("%s: %s has no row for %s", where, f.Name, c.Address)
 				}
 			}

@@ -142,7 +142,7 @@ type count struct {
 	neckAt       string
 }
 
-// count packs the cut pieces of a laid field, size by size.
+// count packs the cut pieces of a laid field, size by size. What goes in uncut takes a whole tile.
 func (m *maker) count(g good, pieces []piece.Piece) count {
 	var c count
 	bySize := make([][]piece.Piece, len(g.sizes))
@@ -150,7 +150,7 @@ func (m *maker) count(g good, pieces []piece.Piece) count {
 		if n := p.Cut.Neck; n > 0 && (c.neck == 0 || n < c.neck) {
 			c.neck, c.neckAt = n, p.Address
 		}
-		if p.Whole {
+		if p.Uncut() {
 			c.whole++
 			continue
 		}

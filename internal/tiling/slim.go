@@ -16,7 +16,7 @@ func (m *maker) slim(g *ground, pieces []piece.Piece) {
 	n, least, worst := 0, thick.V, ""
 	for _, p := range pieces {
 		w := narrow(p)
-		if p.Whole || w >= thick.V {
+		if p.Uncut() || w >= thick.V {
 			continue
 		}
 		n++

@@ -36,7 +36,7 @@ func (u *usage) of(g good, size int) *used {
 func (u *usage) add(g good, mark string, f Field) {
 	for _, p := range f.Chosen().Pieces {
 		e := u.of(g, p.Size)
-		if p.Whole {
+		if p.Uncut() {
 			e.whole++
 			continue
 		}

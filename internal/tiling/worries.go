@@ -101,7 +101,7 @@ func (m *maker) shownCuts(g *ground, pieces []piece.Piece) {
 func cutAt(pieces []piece.Piece, l geom.Label) int {
 	n := 0
 	for _, p := range pieces {
-		if slices.ContainsFunc(p.Edges, func(e piece.PieceEdge) bool { return e.Label == l }) {
+		if !p.Uncut() && slices.ContainsFunc(p.Edges, func(e piece.PieceEdge) bool { return e.Label == l }) {
 			n++
 		}
 	}
@@ -113,7 +113,7 @@ func (m *maker) smallCuts(g *ground, pieces []piece.Piece) {
 	n := 0
 	for _, p := range pieces {
 		s := g.good.sizes[p.Size]
-		if v := p.Cut.Visible; !p.Whole && v < rule.HalfTile.Ratio.Of(min(s.Length, s.Width)) {
+		if v := p.Cut.Visible; !p.Uncut() && v < rule.HalfTile.Ratio.Of(min(s.Length, s.Width)) {
 			n++
 		}
 	}

@@ -220,10 +220,10 @@ func (v *view) pieces(f plan.Face) []pieceLine {
 	s, own := v.Plan.Style, ownStyle(v.Plan)
 	var out []pieceLine
 	for _, c := range report.InSettingOrder(f) {
-		p := pieceLine{ID: f.Mark + " " + c.Address, Address: c.Address, Kind: report.PieceKind(c), Whole: c.Whole && len(c.Holes) == 0,
+		p := pieceLine{ID: f.Mark + " " + c.Address, Address: c.Address, Kind: report.PieceKind(c), Whole: c.Uncut() && len(c.Holes) == 0,
 			Holes: report.HolesWords(s, c.Holes), Tick: f.Name + " > " + c.Address}
 		cut := "whole"
-		if !c.Whole {
+		if !c.Uncut() {
 			p.Cut, p.Exact, p.Keep, p.Tolerance = report.CutWords(s, c.Cut), report.ExactWords(s, c.Cut), report.KeptWords(c), report.ToleranceWords(s, c.Cut)
 			cut = report.CutWords(own, c.Cut)
 		}

@@ -28,6 +28,9 @@ type Piece struct {
 	Area    unit.Area   `json:"area"`
 }
 
+// Uncut reports whether the piece goes in as it comes out of the box, but for its holes: it is whole, or lacks so little that the joint forgives it.
+func (p Piece) Uncut() bool { return p.Cut.Kind == NoCut }
+
 // PieceEdge says what one label on InTile is.
 type PieceEdge struct {
 	Label geom.Label `json:"label"`
