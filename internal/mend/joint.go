@@ -11,7 +11,7 @@ import (
 // joint looks for the smallest change that mends all checks at once, or misses least; where it can not mend all and advice is among them, also for
 // the smallest that mends what codes and data sheets ask and leaves advice aside.
 func (m *mender) joint() {
-	if len(m.out.Remedies) == 0 {
+	if !m.partMisses() {
 		return
 	}
 	all := m.jointly(true)
@@ -21,11 +21,20 @@ func (m *mender) joint() {
 			m.out.Asked = &asked
 		}
 	}
+}
+
+// partMisses lists the checks that miss and that nothing that may move is in; it says whether there are others.
+func (m *mender) partMisses() (others bool) {
 	for i, c := range m.base.Fit.Checks {
-		if c.State == fit.Misses && !m.touches(m.rows[i]) {
+		switch {
+		case c.State != fit.Misses:
+		case m.touches(m.rows[i]):
+			others = true
+		default:
 			m.out.Without = append(m.out.Without, c.ID)
 		}
 	}
+	return others
 }
 
 // adviceCounts says that some advice is missed or could be, and some check that is more than advice misses.

@@ -23,7 +23,7 @@ import (
 type Mends struct {
 	Things   []Thing  // what may move, in the document's order
 	Remedies []Remedy // for each check that misses, in the order of the checks
-	Joint    *Joint   // the smallest change that mends all, or misses least; nil where nothing misses
+	Joint    *Joint   // the smallest change that mends all, or misses least; nil where nothing misses that can be touched
 	Asked    *Joint   // where that does not mend all: the smallest that mends what codes and data sheets ask, and no more than that; nil: none does
 	Without  []string // ids of checks that miss and are left out of Joint, because nothing that may move is in them
 	Margins  []Margin // of the checks that pass, the narrowest first

@@ -200,6 +200,15 @@ func TestUntouched(t *testing.T) {
 	}
 }
 
+// Where nothing that may move is in any check that misses, no joint change is looked for and no plan is run.
+func TestNothingMoves(t *testing.T) {
+	src := string(room(t))
+	m, _ := mends(t, []byte(src[:strings.Index(src, "may move:")]))
+	if m.Joint != nil || m.Runs != 0 || !slices.Equal(m.Without, []string{handGap, clamp}) || len(m.Remedies) != 2 {
+		t.Errorf("%+v", m)
+	}
+}
+
 // Nothing misses: nothing is offered.
 func TestAllFits(t *testing.T) {
 	m, p := mends(t, room(t, "taps > spout > up = center 42 above floor", "wastes > basin waste > thread = 52 mm"))
