@@ -73,13 +73,15 @@ const (
 	Cleaner
 	SawBlade
 	CoreBit
+	SupplyLine
+	WCSeal
 )
 
 var goodKinds = []word[GoodKind]{{"mortar", Mortar}, {"grout", Grout}, {"sealer", Sealer}, {"sealant", Sealant}, {"backer rod", BackerRod},
 	{"membrane", Membrane}, {"tape", JointTape}, {"board", BackerBoard}, {"screws", Screws}, {"primer", Primer}, {"paint", Paint},
 	{"leveler", Leveler}, {"cross spacers", CrossSpacers}, {"tee spacers", TeeSpacers}, {"wedges", Wedges}, {"clip stems", ClipStems},
 	{"clip caps", ClipCaps}, {"trim", EdgeTrim}, {"adhesive", Adhesive}, {"wood finish", WoodFinish}, {"protection", Protection},
-	{"cleaner", Cleaner}, {"blade", SawBlade}, {"core bit", CoreBit}, {"other", OtherGood}}
+	{"cleaner", Cleaner}, {"blade", SawBlade}, {"core bit", CoreBit}, {"supply line", SupplyLine}, {"WC seal", WCSeal}, {"other", OtherGood}}
 
 // String is the word that a document uses.
 func (k GoodKind) String() string {

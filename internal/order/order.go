@@ -7,6 +7,7 @@
 package order
 
 import (
+	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/money"
@@ -83,11 +84,16 @@ type Compared struct {
 }
 
 // Make chooses the packs and adds up.
-func Make(doc document.Room, tiles tiling.Plan, needed takeoff.Plan) (Plan, diag.List, []diag.Assumption) {
+func Make(doc document.Room, tiles tiling.Plan, sawn cut.Plan, needed takeoff.Plan) (Plan, diag.List, []diag.Assumption) {
 	m := &maker{doc: doc}
 	m.out.Currency = doc.Buying.Currency.V
 	for _, g := range tiles.Goods {
 		m.out.Lines = append(m.out.Lines, m.tile(g, tiles))
+	}
+	for _, lot := range sawn.Lots {
+		if len(lot.Buy) > 0 {
+			m.out.Lines = append(m.out.Lines, m.stock(lot))
+		}
 	}
 	for _, l := range needed.Lines {
 		if l.InsteadOf == "" {

@@ -6,6 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/money"
@@ -57,7 +58,8 @@ func made(t *testing.T, src string) (Plan, diag.List) {
 		line("stray", unit.Stretches(30*unit.Foot), unit.Stretches(30*unit.Foot)),
 		{What: "grout", Need: unit.Weighs(unit.Kilogram), Known: true},
 	}}
-	p, list, _ := Make(doc, tiles, needed)
+	sawn := cut.Plan{Lots: []cut.Lot{{Stock: "ash", Buy: nil}}}
+	p, list, _ := Make(doc, tiles, sawn, needed)
 	return p, list
 }
 
@@ -138,3 +140,22 @@ func TestTotalsAddUp(t *testing.T) {
 }
 
 func replaced(s, old, now string) string { return strings.Replace(s, old, now, 1) }
+
+// Two sheets at 62.50 and one at 40.00 that the cutting plan buys are 165.00, and count with the rest.
+func TestStockIsBought(t *testing.T) {
+	doc, _ := document.Read("shelf", []byte(shelf))
+	sheet := cut.Purchase{Length: 96 * unit.Inch, Width: 48 * unit.Inch, Count: 2, Price: 62_500, Priced: true}
+	half := cut.Purchase{Length: 48 * unit.Inch, Width: 48 * unit.Inch, Count: 1, Price: 40_000, Priced: true}
+	lot := cut.Lot{Stock: "birch ply", Kind: document.SheetStock, Buy: []cut.Purchase{sheet, half}, Verdict: cut.Verdict{Cheapest: true}}
+	p, found, _ := Make(doc, tiling.Plan{}, cut.Plan{Lots: []cut.Lot{lot}}, takeoff.Plan{})
+	l := p.Lines[0]
+	if len(found) > 0 || l.Cost != 165_000 || p.Goods != 165_000 || !l.Proven || l.Packs[0].Name != "96 x 48 in" || l.Need != unit.Count(3) || !p.Whole {
+		t.Errorf("%+v %v", p, found)
+	}
+	half.Priced = false
+	lot.Buy[1] = half
+	p, found, _ = Make(doc, tiling.Plan{}, cut.Plan{Lots: []cut.Lot{lot}}, takeoff.Plan{})
+	if p.Lines[0].Priced || p.Goods != 0 || p.Whole || len(found) != 1 {
+		t.Errorf("a sheet without a price is in a total: %+v %v", p, found)
+	}
+}

@@ -152,7 +152,7 @@ func saw(p *Plan, _ Options) bool {
 
 // take reckons the quantities.
 func take(p *Plan, _ Options) bool {
-	needed, findings, assumed := takeoff.Make(p.Document, p.Room, p.Tiling)
+	needed, findings, assumed := takeoff.Make(p.Document, p.Room, p.Tiling, p.Wood)
 	p.Takeoff = needed
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
@@ -161,7 +161,7 @@ func take(p *Plan, _ Options) bool {
 
 // buy chooses packs and adds up what they cost.
 func buy(p *Plan, _ Options) bool {
-	o, findings, assumed := order.Make(p.Document, p.Tiling, p.Takeoff)
+	o, findings, assumed := order.Make(p.Document, p.Tiling, p.Cut, p.Takeoff)
 	p.Order = o
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)

@@ -5,13 +5,14 @@ import (
 
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/joinery"
 	"dryfit/internal/site"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
 )
 
 // Make reckons what the plan takes.
-func Make(doc document.Room, room site.Room, tiles tiling.Plan) (Plan, diag.List, []diag.Assumption) {
+func Make(doc document.Room, room site.Room, tiles tiling.Plan, wood joinery.Plan) (Plan, diag.List, []diag.Assumption) {
 	m := &maker{doc: doc, room: room, tiles: tiles, at: map[string]int{}}
 	for _, f := range tiles.Faces {
 		m.face(f)
@@ -19,6 +20,8 @@ func Make(doc document.Room, room site.Room, tiles tiling.Plan) (Plan, diag.List
 	m.build()
 	m.sealants()
 	m.bits()
+	m.finishes(wood)
+	m.fixtures()
 	m.rest()
 	m.lines()
 	m.recipes()

@@ -23,7 +23,8 @@ type need struct {
 type part struct {
 	Part
 	typical *catalog.Typical
-	coats   int // that go without saying; 0: one
+	coats   int  // that go without saying; 0: one
+	told    bool // the coats are the person's own
 	area    unit.Area
 	trowel  document.Trowel
 }

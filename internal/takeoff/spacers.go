@@ -1,11 +1,8 @@
 package takeoff
 
 import (
-	"slices"
-
 	"dryfit/internal/catalog"
 	"dryfit/internal/document"
-	"dryfit/internal/geom"
 	"dryfit/internal/site"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
@@ -42,19 +39,32 @@ func called(named bool, kind document.GoodKind, sized string) string {
 
 // onFloor counts the pieces of a wall that stand on the floor's joint.
 func (m *maker) onFloor(w *work, f tiling.Field) int {
+	high, ok := floorLine(w, f)
+	if !ok || w.face.Kind != site.WallFace {
+		return 0
+	}
 	n := 0
 	for _, p := range f.Chosen().Pieces {
-		stands := slices.ContainsFunc(p.OnFace, func(r geom.Ring) bool {
-			return slices.ContainsFunc(r, func(v geom.Vertex) bool {
-				e, ok := edgeOf(w.tiling.Edges, v.Edge)
-				return ok && e.Kind == site.AtFloor
-			})
-		})
-		if stands && w.face.Kind == site.WallFace {
+		if p.OnFace.Bounds().Min.Y <= high {
 			n++
 		}
 	}
 	return n
+}
+
+// floorLine is the highest point of a field's edge along the floor.
+func floorLine(w *work, f tiling.Field) (high unit.Length, ok bool) {
+	for _, r := range f.Region {
+		for i, v := range r {
+			if e, known := edgeOf(w.tiling.Edges, v.Edge); known && e.Kind == site.AtFloor {
+				y := max(v.P.Y, r[(i+1)%len(r)].P.Y)
+				if !ok || y > high {
+					high, ok = y, true
+				}
+			}
+		}
+	}
+	return high, ok
 }
 
 // clips counts leveling clips where the document has them, and gives each to the piece that is set last of its two.

@@ -40,7 +40,7 @@ func soldBy(g document.Good) (unit.Dimension, bool) {
 // fills is for what fills a space: mortar, grout, sealant, filler. What is sold by volume fills its own.
 func (m *maker) fills(g document.Good, named bool, p part) taken {
 	by, sold := soldBy(g)
-	if sold && by == unit.ByVolume || g.Kind == document.Sealant {
+	if sold && by == unit.ByVolume || g.Kind == document.Sealant || g.Kind == document.WoodFinish {
 		return taken{takes: p.Amount, known: true}
 	}
 	for _, v := range []document.Value[unit.Rate]{g.Yields, g.Density} {
@@ -102,6 +102,8 @@ func (m *maker) coatsOf(g document.Good, named bool, p part) int {
 		return g.Coats.V
 	case p.coats == 0:
 		return 1
+	case p.told:
+		return p.coats
 	}
 	m.assume(placeOf(g, named), "common practice", "{0} coats of {1}", diag.N(p.coats), diag.T(nameOf(g, named, g.Kind.String())))
 	return p.coats
