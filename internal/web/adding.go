@@ -12,7 +12,7 @@ import (
 
 // addings are the forms that add something: its collection is the value of the verb, its facts are in "new.KEY".
 var addings = map[string]func(form url.Values, collection string, base *text.Node) (op text.Op, given bool, err error){
-	"add": added, "pair": paired, "behind": putBehind,
+	"add": added, "pair": paired, "behind": putBehind, "gives": giving,
 }
 
 // added puts a thing into a collection by its name.

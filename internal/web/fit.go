@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"dryfit/internal/mend"
 	"dryfit/internal/plan"
 	"dryfit/internal/report"
 )
@@ -28,9 +29,37 @@ var fitShelves = []shelf{
 type fitted struct {
 	Groups []checkGroup
 	Cards  []report.Table
+	All    *remedy // mends all at once
+	Moves  moves
+	Margin report.Table
 	Shelf  *collection
 	Ways   []shelfLink
 	Empty  bool
+}
+
+// remedy is a change that the page offers.
+type remedy struct {
+	report.Remedy
+	Sets []setting
+}
+
+// setting is what an input of a remedy's form writes.
+type setting struct{ Name, Value string }
+
+func remedyOf(r report.Remedy) remedy {
+	out := remedy{Remedy: r}
+	for _, op := range r.Ops {
+		out.Sets = append(out.Sets, setting{doValue + ":" + pathName(op.Path), op.Value})
+	}
+	return out
+}
+
+// mended looks for what mends the plan. Nobody waits for it on an edit that is not kept.
+func (v *view) mended() (mend.Mends, error) {
+	if v.Unsaved {
+		return mend.Mends{}, nil
+	}
+	return mend.Make(v.ctx, "room.yaml", v.Text, v.Plan, mend.Options{})
 }
 
 // checkGroup is all checks of one state.
@@ -44,6 +73,7 @@ type checkGroup struct {
 type checkSaid struct {
 	report.CheckLine
 	ID, Class string
+	Ways      []remedy
 	Asks      []field
 	Other     []string // facts that this page has no input for, or has asked for already
 }
@@ -56,12 +86,24 @@ var checkTitles = [...]struct {
 	{"fits", "Fits", false}, {"told", "Worth knowing at the wall", false},
 }
 
+// marginsShown is how many of the narrowest margins the page lists.
+const marginsShown = 12
+
 func fitting(v *view, r *http.Request) (*frame, error) {
 	if err := v.make(plan.Options{UpTo: plan.UpToFit}); err != nil {
 		return nil, err
 	}
-	f := fitted{Ways: v.shelfLinks(fitShelves, r.FormValue("enter")), Groups: v.checkGroups()}
+	m, err := v.mended()
+	if err != nil {
+		return nil, err
+	}
+	f := fitted{Ways: v.shelfLinks(fitShelves, r.FormValue("enter")), Groups: v.checkGroups(m), Margin: report.Margins(v.Plan, m, marginsShown)}
+	if all, ok := report.Together(v.Plan, m); ok {
+		one := remedyOf(all)
+		f.All = &one
+	}
 	f.Empty = len(v.Plan.Fit.Checks) == 0
+	f.Moves = v.moves()
 	for _, wall := range report.SpotWalls(v.Plan) {
 		f.Cards = append(f.Cards, report.Spots(v.Plan, wall))
 	}
@@ -72,7 +114,7 @@ func fitting(v *view, r *http.Request) (*frame, error) {
 	return &frame{Title: "Fit", Question: "Does it all fit, and what if not?", Answer: report.FitAnswer(v.Plan), Body: f}, nil
 }
 
-func (v *view) checkGroups() []checkGroup {
+func (v *view) checkGroups(m mend.Mends) []checkGroup {
 	lines := report.Checks(v.Plan)
 	asked := map[string]bool{}
 	var out []checkGroup
@@ -80,7 +122,11 @@ func (v *view) checkGroups() []checkGroup {
 		g := checkGroup{Title: t.title, Open: t.open, Class: classOf(t.state)}
 		for _, l := range lines {
 			if l.State == t.state {
-				g.Checks = append(g.Checks, v.checkSaid(l, asked))
+				c := v.checkSaid(l, asked)
+				for _, r := range report.Remedies(v.Plan, m, l.ID) {
+					c.Ways = append(c.Ways, remedyOf(r))
+				}
+				g.Checks = append(g.Checks, c)
 			}
 		}
 		if len(g.Checks) > 0 {
@@ -106,3 +152,11 @@ func (v *view) checkSaid(l report.CheckLine, asked map[string]bool) checkSaid {
 }
 
 func classOf(state string) string { return strings.ReplaceAll(state, " ", "-") }
+
+// Offer pairs the frame with a change that is offered, for a template of both.
+func (f *frame) Offer(r remedy) offered { return offered{f, r} }
+
+type offered struct {
+	Frame *frame
+	Of    remedy
+}

@@ -39,7 +39,7 @@ func opsOf(form url.Values, base *text.Node) ([]text.Op, error) {
 				return nil, err
 			}
 			ops = append(ops, text.Op{Do: text.Remove, Path: path})
-		case "add", "pair", "behind":
+		case "add", "pair", "behind", "gives":
 			op, given, err := addings[do](form, typed, base)
 			if err != nil {
 				return nil, err

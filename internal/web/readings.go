@@ -127,7 +127,7 @@ func (v *view) sketch(s *readings, path []string, page draw.Page) error {
 func (v *view) asked(collection []string, key, label string) field {
 	of := pathName(collection)
 	f := field{Name: "new." + key, ID: idOf(of + key), Label: label}
-	for _, verb := range [...]string{"add", "pair", "behind"} {
+	for _, verb := range [...]string{"add", "pair", "behind", "gives"} {
 		if v.Typed[verb] == of {
 			f.Value = v.Typed["new."+key]
 		}
