@@ -57,6 +57,12 @@ func writeBook(ctx context.Context, p plan.Plan, dir string, paper sheet.Paper, 
 			}
 			return writeFile(filepath.Join(dir, "order.xlsx"), b)
 		}},
+		{made{"days.csv", "every job with its days"}, func() error {
+			return writeFile(filepath.Join(dir, "days.csv"), export.DaysCSV(p))
+		}},
+		{made{"days.ics", "the days for a calendar"}, func() error {
+			return writeFile(filepath.Join(dir, "days.ics"), export.Calendar(p))
+		}},
 		{made{"plan.json", "the whole plan for other programs"}, func() error {
 			return writeFile(filepath.Join(dir, "plan.json"), export.JSON(p))
 		}},

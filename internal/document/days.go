@@ -101,7 +101,7 @@ var days = record("when and by whom the work is done, and what has been done", f
 	part("hands", "who works, by name", named("hand", hand, func(h *Hand, e text.Entry) { h.Name, h.At = e.Key, e.At }), func(d *Days) *[]Hand { return &d.Hands }).unless("you alone").like("{me: {does: [set]}}"),
 	fact("room for", "how many can work in the room at once", count("a whole number from 1", 1, 20), func(d *Days) *Value[int] { return &d.RoomFor }).unless("2").like("2"),
 	part("pace", "how fast you are, by the kind of job", paces, func(d *Days) *[]Pace { return &d.Pace }).unless("common practice").like("{set: 1.2 h/m2, grout: 30 sq ft/h, WC: 2 h}"),
-	fact("height a day", "how high a wall may be set in one day before the lowest courses must have hardened", length(over), func(d *Days) *Value[unit.Length] { return &d.Reach }).unless("48 in (1220 mm), common practice").like("48"),
+	fact("height a day", "how high a wall may be set in one day before the lowest courses must have hardened", length(over), func(d *Days) *Value[unit.Length] { return &d.Reach }).unless("50 in (1270 mm), common practice").like("48"),
 	part("room temperature", "what the room has, or by date what it read", roomTemperature, func(d *Days) *[]RoomTemperature { return &d.Rooms }).like("{2026-03-07: 62 F, 2026-03-14: 54 F}"),
 	part("also", "what else is done that the rest of the document does not tell", list(also), func(d *Days) *[]Name { return &d.Also }).unless("nothing").like("[WC, basin, tap, mirror]"),
 	part("jobs", "work of your own, by name", named("job", job, func(j *Job, e text.Entry) { j.Name, j.At = e.Key, e.At }), func(d *Days) *[]Job { return &d.Own }).unless("none").like("{paint the ceiling: {takes: 3 h}}"),

@@ -22,6 +22,10 @@ func fold(s string) []rune {
 	return []rune(strings.ToLower(strings.NewReplacer("-", " ", "_", " ").Replace(strings.TrimSpace(s))))
 }
 
+// Nearest is the candidate that a mistyped name most likely stands for, or "" where none is near: for stages whose names the
+// document does not know.
+func Nearest(word string, candidates []string) string { return nearest(word, candidates) }
+
 func distance(a, b []rune) int {
 	if len(a) > maxWord || len(b) > maxWord {
 		return maxWord

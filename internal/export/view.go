@@ -3,6 +3,7 @@ package export
 import (
 	"dryfit/internal/diag"
 	"dryfit/internal/plan"
+	"dryfit/internal/report"
 	"dryfit/internal/unit"
 )
 
@@ -21,6 +22,7 @@ type view struct {
 	Goods    []good       `json:"goods" doc:"how many tiles, and what is cut from which"`
 	Takeoff  needs        `json:"takeoff" doc:"what setting and finishing take: mortar, grout, spacers and the rest"`
 	Order    shopping     `json:"order" doc:"what to buy, in packs, and what it costs"`
+	Days     days         `json:"days" doc:"when what is done, and what waits on what"`
 	Findings []finding    `json:"findings" doc:"all that is wrong, to be looked at, not checked or worth knowing"`
 	Assumed  []assumption `json:"assumptions" doc:"what was taken because the document is silent"`
 }
@@ -51,7 +53,7 @@ func viewOf(p plan.Plan) view {
 	out := view{Format: Format, Name: p.Name, Revision: p.Revision, Units: units(p.Style.System.String()), Mark: p.Style.Mark,
 		Survey:   surveyOf(p),
 		Finished: finished{known(p.Room.FinishedFloor, p.Room.FinishedKnown), p.Room.FinishedRule, placeOf(orPath(d.Survey.Finished.At, "survey > finished floor"))},
-		Frame:    frameOf(p), Faces: facesOf(p), Tiling: workOf(p), Goods: goodsOf(p), Takeoff: needsOf(p), Order: shoppingOf(p), Findings: findingsOf(p), Assumed: assumedOf(p)}
+		Frame:    frameOf(p), Faces: facesOf(p), Tiling: workOf(p), Goods: goodsOf(p), Takeoff: needsOf(p), Order: shoppingOf(p), Days: daysOf(p, report.CausesOf(p)), Findings: findingsOf(p), Assumed: assumedOf(p)}
 	return out
 }
 

@@ -17,6 +17,7 @@ import (
 	"dryfit/internal/joinery"
 	"dryfit/internal/order"
 	"dryfit/internal/place"
+	"dryfit/internal/schedule"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
@@ -36,6 +37,7 @@ type Plan struct {
 	Cut      cut.Plan
 	Takeoff  takeoff.Plan
 	Order    order.Plan
+	Days     schedule.Plan
 	Findings diag.List
 	Assumed  []diag.Assumption
 }
@@ -51,13 +53,14 @@ const (
 	UpToWood
 	UpToCut
 	UpToTakeoff
+	UpToDays
 )
 
 // Options bound a run. The zero value runs everything.
 type Options struct {
 	UpTo  Stage
 	Face  string             // lay out this face alone; silent: all
-	Quick bool               // for following a hand: a held layout is not compared with the best, and no goods are counted up
+	Quick bool               // for following a hand: a held layout is not compared with the best, no goods are counted up and no days planned
 	Known *Known             // what runs before this one found, to take from and to add to; the plan is the same without
 	Step  func(stage string) // told before each stage starts, for progress and for tests that count runs
 }
@@ -107,6 +110,7 @@ var stages = [...]struct {
 	{"build", UpToWood, build},
 	{"cut", UpToCut, saw},
 	{"take off", UpToTakeoff, take},
+	{"days", UpToDays, days},
 	{"order", All, buy},
 }
 
@@ -121,6 +125,17 @@ func solve(p *Plan, _ Options) bool {
 func lay(p *Plan, o Options) bool {
 	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick, Known: o.Known})
 	p.Tiling = tiles
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	return true
+}
+
+func days(p *Plan, o Options) bool {
+	if o.Quick || o.Face != "" {
+		return true // of a single face no days can be planned
+	}
+	plan, findings, assumed := schedule.Make(p.Document, p.Room, p.Tiling)
+	p.Days = plan
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
 	return true

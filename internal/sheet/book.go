@@ -26,6 +26,7 @@ func Book(p plan.Plan, paper Paper) []draw.Page {
 	b.ordering()
 	b.mixing()
 	b.reckoned()
+	b.days()
 	b.card()
 	b.front()
 	return b.pages()

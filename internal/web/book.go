@@ -42,6 +42,8 @@ func book(v *view, r *http.Request) (*frame, error) {
 		{"pieces.csv", "every piece with its cut"},
 		{"order.csv", "what to buy, a row for each pack"},
 		{"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"},
+		{"days.ics", "the days for a calendar"},
+		{"days.csv", "every job with its days"},
 		{"plan.json", "the whole plan for other programs"},
 		{"room.yaml", "the room document itself"},
 	}}
@@ -122,6 +124,10 @@ func (v *view) file(name string, r *http.Request) (kind string, b []byte, err er
 	case "order.xlsx":
 		b, err = export.OrderXLSX(v.own())
 		return "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", b, err
+	case "days.csv":
+		return "text/csv; charset=utf-8", export.DaysCSV(v.own()), nil
+	case "days.ics":
+		return "text/calendar; charset=utf-8", export.Calendar(v.own()), nil
 	case "plan.json":
 		return "application/json", export.JSON(v.own()), nil
 	case "wall.html":

@@ -11,7 +11,7 @@ type pageOf struct {
 
 // roomPages are the pages of a room in the order of their tabs. This is the one place that knows which there are.
 func roomPages() []pageOf {
-	return []pageOf{measurePage, fitPage, layoutPage, cutPage, buyPage, bookPage, photosPage, sourcePage, historyPage}
+	return []pageOf{measurePage, fitPage, layoutPage, cutPage, buyPage, daysPage, bookPage, photosPage, sourcePage, historyPage}
 }
 
 // speaksOf is for pages of trades that not every room has: there is a tab where the document has one of the keys.

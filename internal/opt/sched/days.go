@@ -1,5 +1,7 @@
 package sched
 
+import "sort"
+
 // touching is the starts from a to b with which j works on a day, or is done on it where it takes no time. b < a: none.
 func (m *model) touching(j int, day Span) (a, b int) {
 	sh := m.shape[j]
@@ -25,9 +27,13 @@ func (m *model) touching(j int, day Span) (a, b int) {
 func (m *model) daysOf(g Goal, starts []int) []bool {
 	used := make([]bool, len(m.days))
 	for _, j := range g.Jobs {
-		for d, day := range m.days {
-			a, b := m.touching(j, day)
-			used[d] = used[d] || a <= starts[j] && starts[j] <= b
+		s := starts[j]
+		first := sort.Search(len(m.days), func(d int) bool { return m.days[d].To > s })
+		for d := first; d < len(m.days) && m.days[d].From <= m.shape[j].end[s]; d++ { // it can touch no other
+			if !used[d] {
+				a, b := m.touching(j, m.days[d])
+				used[d] = a <= s && s <= b
+			}
 		}
 	}
 	if g.Kind == DaysSpanned {

@@ -1,0 +1,227 @@
+package schedule
+
+import (
+	"strings"
+
+	"dryfit/internal/calendar"
+	"dryfit/internal/diag"
+	"dryfit/internal/opt/sched"
+	"dryfit/internal/unit"
+)
+
+// attempt says what is given up, and where the tasks ended before.
+type attempt struct {
+	dropLimits, dropPromises bool
+	ends                     []calendar.Moment
+}
+
+// Budgets in steps: for a first plan that bounds the time looked at, and for the best one.
+const (
+	firstSteps = 20_000
+	bestSteps  = 1_500_000
+)
+
+// plan makes everything.
+func (m *maker) plan() Plan {
+	if !m.days.Starts.Known {
+		m.found(diag.Unchecked, "days-start", m.days.At, "not checked: no days are planned, the first day of work is missing", "write starts on: 2026-03-07")
+		return Plan{}
+	}
+	m.readPeople()
+	m.readTemperatures()
+	m.ownTasks()
+	m.put(m.faceTasks())
+	m.frame()
+	m.checkPaces()
+	m.ownLinks()
+	m.readDone()
+	m.allow()
+	m.hire()
+	m.promises()
+	m.lapseMissed()
+	if !m.everyoneHasHours() {
+		return Plan{}
+	}
+	return m.best()
+}
+
+// best tries the whole plan, and gives up what can not be met: first limits, then windows, then promises.
+func (m *maker) best() Plan {
+	var first sched.Result
+	for n, o := range []attempt{{}, {dropLimits: true}, {}, {dropPromises: true}, {dropLimits: true, dropPromises: true}} {
+		if n == 2 && !m.lapseUnmet() || n > 2 && len(m.days.Promises) == 0 {
+			continue
+		}
+		q, r := m.settled(o)
+		if r.Starts != nil {
+			m.gaveUp(o)
+			return m.tell(q, r)
+		}
+		if n == 0 {
+			first = r
+		}
+	}
+	m.impossible(first)
+	return Plan{}
+}
+
+// settled solves until the waits fit the temperatures at which they run.
+func (m *maker) settled(o attempt) (*problem, sched.Result) {
+	q, r := m.solve(o)
+	for range 4 {
+		if r.Starts == nil || len(m.temps) < 2 {
+			break
+		}
+		o.ends = nil
+		for i := range m.tasks {
+			o.ends = append(o.ends, m.moment(r.Ends[i]))
+		}
+		waits, holds := m.waitsFrom(o)
+		if covers(q.waits, waits) && covers(q.holds, holds) {
+			break
+		}
+		q, r = m.solve(o)
+	}
+	return q, r
+}
+
+// covers reports whether no wait is longer than planned.
+func covers(planned, now []unit.Minutes) bool {
+	for i, w := range now {
+		if w > planned[i] {
+			return false
+		}
+	}
+	return true
+}
+
+// solve finds a first plan within a generous time, and then the best one within what that took.
+func (m *maker) solve(o attempt) (*problem, sched.Result) {
+	q := m.newProblem(m.horizon())
+	q.fill(o)
+	q.Goals = nil
+	r := sched.Solve(&q.Problem, sched.Options{Steps: firstSteps})
+	if r.Starts == nil {
+		return q, r
+	}
+	short := m.newProblem(min(q.Horizon, r.Finish+ticksADay-r.Finish%ticksADay))
+	short.fill(o)
+	better := sched.Solve(&short.Problem, sched.Options{Steps: bestSteps})
+	if better.Starts == nil {
+		return q, r
+	}
+	return short, better
+}
+
+// mostDays is how far ahead days are planned.
+const mostDays = 400
+
+// horizon is a time in which everything can be done one after the other, each with all its waits.
+func (m *maker) horizon() int {
+	days := 14
+	for i := range m.tasks {
+		if m.tasks[i].State != Done {
+			days += m.daysFor(&m.tasks[i])
+		}
+	}
+	var waits unit.Minutes
+	for _, l := range m.links {
+		if l.wait != nil {
+			waits += m.waited(*l.wait, m.now)
+		}
+	}
+	days += int(waits / unit.Day / 4)
+	for _, p := range m.days.Promises {
+		if p.On.Known {
+			days = max(days, int(p.On.V.At.Since(m.zero)/unit.Day)+30)
+		}
+	}
+	return min(days, mostDays) * ticksADay
+}
+
+// daysFor is about how many days a task takes of those who have the fewest hours.
+func (m *maker) daysFor(t *task) int {
+	least := unit.Minutes(0)
+	for p := range m.people {
+		if t.allowed&(1<<p) == 0 {
+			continue
+		}
+		var week unit.Minutes
+		for _, spans := range m.people[p].hours.Week {
+			week += calendar.Long(spans)
+		}
+		if week > 0 && (least == 0 || week < least) {
+			least = week
+		}
+	}
+	if least == 0 {
+		return 1
+	}
+	return int(t.Work*7/least) + 1
+}
+
+// impossible says why there is no plan.
+func (m *maker) impossible(r sched.Result) {
+	var names []string
+	for _, j := range r.Trouble.Jobs {
+		if j < len(m.tasks) {
+			names = append(names, m.tasks[j].Name)
+		}
+	}
+	who, at := diag.T(strings.Join(names, ", ")), m.days.At
+	if len(names) > 0 {
+		at = m.tasks[r.Trouble.Jobs[0]].At
+	}
+	switch {
+	case r.Trouble.Kind == sched.Cycle:
+		m.found(diag.Stop, "jobs-in-circle", at, "these jobs wait for each other in a circle: {0}", "take one of the orders out", who)
+	case r.Trouble.Kind == sched.NoRoom && len(names) > 0:
+		m.found(diag.Stop, "no-hours", at, "{0} fits in no hours of those who may do it", "give more hours in a row, let it be interrupted, or let somebody help", who)
+	case r.Trouble.Kind == sched.EmptyWindow && len(names) > 0:
+		m.found(diag.Stop, "no-time", at, "{0} can not be done in its time: what it waits for comes too late", "move what is promised, or give more hours", who)
+	default:
+		m.found(diag.Stop, "no-plan", at, "no days were found in which everything fits", "give more hours, or take out a promise or a window")
+	}
+}
+
+// everyoneHasHours tells of tasks whose people have none.
+func (m *maker) everyoneHasHours() bool {
+	all := true
+	for i := range m.tasks {
+		t := &m.tasks[i]
+		if t.State == Done || t.Hands == 0 || m.hasHours(t) {
+			continue
+		}
+		all = false
+		m.found(diag.Stop, "no-hours", t.At, "{0} fits in no hours of those who may do it", "give more hours in a row, let it be interrupted, or let somebody help", diag.T(t.Name))
+	}
+	return all
+}
+
+// hasHours: at some time in the next weeks enough of those who may do it are there together.
+func (m *maker) hasHours(t *task) bool {
+	const weeks = 8 * 7
+	for d := m.now.Date(); d < m.now.Date()+weeks; d++ {
+		for minute := unit.Minutes(0); minute < unit.Day; minute += tick {
+			n := 0
+			for p := range m.people {
+				if t.allowed&(1<<p) != 0 && within(m.people[p].hours.On(d), minute) {
+					n++
+				}
+			}
+			if n >= t.Hands {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func within(spans []calendar.Span, minute unit.Minutes) bool {
+	for _, s := range spans {
+		if s.From <= minute && minute+tick <= s.To {
+			return true
+		}
+	}
+	return false
+}
