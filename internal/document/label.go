@@ -145,3 +145,12 @@ func wordList[E any](words []word[E]) string {
 	}
 	return s
 }
+
+// GoodKinds lists the words for kinds of goods, for a form that asks for one.
+func GoodKinds() []string {
+	out := make([]string, len(goodKinds))
+	for i, k := range goodKinds {
+		out[i] = k.text
+	}
+	return out
+}

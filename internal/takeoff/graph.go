@@ -48,7 +48,9 @@ type field struct {
 	joint  float64
 	cell   float64
 	cells  map[[2]int][]int
+	bounds []geom.Rect
 	sides  []side
+	first  []int // of each piece's sides
 }
 
 // survey walks the joints of a field. Only what two factory edges bound is a joint; what the room cuts is the room's edge.
@@ -80,17 +82,19 @@ func survey(pieces []piece.Piece, joint unit.Length) census {
 func (f *field) index() {
 	for _, p := range f.pieces {
 		b := p.OnFace.Bounds()
+		f.bounds = append(f.bounds, b)
 		f.cell = max(f.cell, float64(b.W()), float64(b.H()))
 	}
 	f.cell += f.joint + float64(unit.Millimetre)
 	for i, p := range f.pieces {
-		b := p.OnFace.Bounds()
+		b := f.bounds[i]
 		lo, hi := f.square(spotOf(b.Min)), f.square(spotOf(b.Max))
 		for x := lo[0]; x <= hi[0]; x++ {
 			for y := lo[1]; y <= hi[1]; y++ {
 				f.cells[[2]int{x, y}] = append(f.cells[[2]int{x, y}], i)
 			}
 		}
+		f.first = append(f.first, len(f.sides))
 		for _, r := range p.OnFace {
 			f.sides = append(f.sides, sidesOf(i, r)...)
 		}
@@ -180,64 +184,67 @@ const probes = 24
 // meet counts the pieces round a node: four make a cross, three a tee. It looks just beyond the joint's own width.
 func (f *field) meet(n spot) int {
 	reach := f.joint*math.Sqrt2/2 + float64(unit.Millimetre)
-	var seen []int
-	for k := range probes {
-		a := (float64(k) + 0.5) * 2 * math.Pi / probes
-		p := n.plus(spot{math.Cos(a), math.Sin(a)}, reach)
-		if i := f.at(p); i >= 0 && !slices.Contains(seen, i) {
-			seen = append(seen, i)
-		}
+	near := f.around(n, n, reach)
+	if len(near) < 3 {
+		return len(near)
 	}
-	return len(seen)
-}
-
-// at is the piece that covers a point; -1 if none does.
-func (f *field) at(s spot) int {
-	p := s.grid()
-	for _, i := range f.cells[f.square(s)] {
-		if f.pieces[i].OnFace.Contains(p) > 0 {
-			return i
-		}
+	var ring [probes]geom.Point
+	for k := range ring {
+		sin, cos := math.Sincos((float64(k) + 0.5) * 2 * math.Pi / probes)
+		ring[k] = n.plus(spot{cos, sin}, reach).grid()
 	}
-	return -1
-}
-
-// shared pairs the factory edges that face each other across a joint.
-func (f *field) shared() []shared {
-	byPiece := map[int][]side{}
-	for _, s := range f.sides {
-		byPiece[s.piece] = append(byPiece[s.piece], s)
-	}
-	var out []shared
-	for _, s := range f.sides {
-		for _, j := range f.beside(s) {
-			if j <= s.piece {
-				continue
-			}
-			for _, t := range byPiece[j] {
-				if x, ok := f.across(s, t); ok {
-					out = append(out, x)
-				}
+	seen := 0
+	for _, i := range near {
+		for _, p := range ring {
+			if inBox(f.bounds[i], p) && f.pieces[i].OnFace.Contains(p) > 0 {
+				seen++
+				break
 			}
 		}
 	}
-	return out
+	return seen
 }
 
-// beside lists the pieces in the squares round an edge, each once.
-func (f *field) beside(s side) []int {
-	lo, hi := f.square(s.from), f.square(s.to)
+func inBox(b geom.Rect, p geom.Point) bool {
+	return p.X >= b.Min.X && p.X <= b.Max.X && p.Y >= b.Min.Y && p.Y <= b.Max.Y
+}
+
+// around lists the pieces whose bounds come within reach of the stretch between two points, in their order.
+func (f *field) around(a, b spot, reach float64) []int {
+	box := geom.Bound(a.grid(), b.grid())
+	wide := geom.Point{X: unit.FromFloat(reach), Y: unit.FromFloat(reach)}
+	box.Min, box.Max = box.Min.Sub(wide), box.Max.Add(wide)
+	lo, hi := f.square(spotOf(box.Min)), f.square(spotOf(box.Max))
 	var out []int
-	for x := min(lo[0], hi[0]) - 1; x <= max(lo[0], hi[0])+1; x++ {
-		for y := min(lo[1], hi[1]) - 1; y <= max(lo[1], hi[1])+1; y++ {
+	for x := lo[0]; x <= hi[0]; x++ {
+		for y := lo[1]; y <= hi[1]; y++ {
 			for _, i := range f.cells[[2]int{x, y}] {
-				if !slices.Contains(out, i) {
+				o := f.bounds[i]
+				if o.Min.X <= box.Max.X && box.Min.X <= o.Max.X && o.Min.Y <= box.Max.Y && box.Min.Y <= o.Max.Y && !slices.Contains(out, i) {
 					out = append(out, i)
 				}
 			}
 		}
 	}
 	slices.Sort(out)
+	return out
+}
+
+// shared pairs the factory edges that face each other across a joint.
+func (f *field) shared() []shared {
+	var out []shared
+	for _, s := range f.sides {
+		for _, j := range f.around(s.from, s.to, f.joint+f.near()) {
+			if j <= s.piece {
+				continue
+			}
+			for k := f.first[j]; k < len(f.sides) && f.sides[k].piece == j; k++ {
+				if x, ok := f.across(s, f.sides[k]); ok {
+					out = append(out, x)
+				}
+			}
+		}
+	}
 	return out
 }
 

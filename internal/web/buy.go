@@ -16,6 +16,7 @@ type shopping struct {
 	Cards                              []mixCard
 	Stack                              string
 	Files                              []file
+	priced
 }
 
 // mixCard is how one powder is mixed.
@@ -32,6 +33,10 @@ func buy(v *view, r *http.Request) (*frame, error) {
 	s := shopping{Order: report.Order(p), Cost: report.Cost(p), Trips: report.Trips(p), Compared: report.Alternatives(p), Back: report.Back(p),
 		Bedding: report.Bedding(p), Weights: report.Weights(p), Reckoned: report.Reckoned(p), Stack: capital(report.StackWords(p)) + ".",
 		Files: []file{{"order.csv", "the order, a row for each pack"}, {"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"}}}
+	var err error
+	if s.priced, err = v.priced(); err != nil {
+		return nil, err
+	}
 	for _, x := range p.Takeoff.Recipes {
 		s.Cards = append(s.Cards, mixCard{report.Mixing(p, x), report.RecipeWords(x)})
 	}
