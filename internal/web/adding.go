@@ -56,7 +56,7 @@ func paired(form url.Values, collection string, _ *text.Node) (op text.Op, given
 	case err != nil || at == "" && off == "":
 		return op, false, err
 	case (at == "" || off == "") && form.Get("preview") == "":
-		return op, false, fault{http.StatusUnprocessableEntity, "Both are needed: how far from the left end, and what was read there."}
+		return op, false, fault{http.StatusUnprocessableEntity, "Both are needed."}
 	case at == "" || off == "":
 		return op, false, nil
 	}

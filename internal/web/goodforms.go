@@ -9,9 +9,7 @@ import (
 func goodsKind() kind {
 	return kind{"goods", "Goods and their prices", "good", "white mortar", []ask{
 		{key: "kind", label: "What it is", choices: document.GoodKinds()},
-		{key: "packs", label: "Packs and prices", inches: "{50 lb bag: 28.50, 25 lb bag: 16}", metric: "{25 kg bag: 27.40, 5 kg bag: 9.90}", help: "Each size with its price, as a plain number. A price that you do not know: unknown."},
 		{key: "from", label: "Who sells it", inches: "tile yard", metric: "tile yard"},
-		{key: "for", label: "For which faces", inches: "[basin wall, floor]", metric: "[basin wall, floor]", help: "Empty: every face that needs its kind."},
 		{key: "color", label: "Color", inches: "white", metric: "white"},
 		{key: "yields", label: "It fills, when mixed", inches: "0.45 cu ft per 50 lb", metric: "15 L per 25 kg"},
 		{key: "covers", label: "It covers, one coat", inches: "200 sq ft per gal", metric: "5 m2 per L"},
@@ -24,7 +22,16 @@ func goodsKind() kind {
 // priced are the forms for goods and for what all prices have in common.
 type priced struct {
 	Goods  collection
+	Shelf  []pricing
 	Prices []field
+}
+
+// pricing is a good with the prices of its packs, and what is asked of a further pack.
+type pricing struct {
+	Name    string
+	Path    string // of its packs, to add one
+	Prices  []field
+	At, Off field
 }
 
 func (v *view) priced() (priced, error) {
@@ -35,9 +42,27 @@ func (v *view) priced() (priced, error) {
 	}}
 	for _, s := range entriesOf(text.At(v.Tree, []string{"buying", "suppliers"})) {
 		p.Prices = append(p.Prices, v.field("Delivery by "+s.Key, "buying", "suppliers", s.Key, "delivery").like("60.00").help("Empty: fetched there."),
-			v.field("Days from order to delivery, "+s.Key, "buying", "suppliers", s.Key, "lead time").like("10 days"))
+			v.field("From order to delivery, "+s.Key, "buying", "suppliers", s.Key, "lead time").like("10 days"))
+	}
+	for _, g := range entriesOf(v.Tree.Get("goods")) {
+		p.Shelf = append(p.Shelf, v.packs(g))
 	}
 	return p, err
+}
+
+// packs asks for the prices of a good's packs, and for one more pack.
+func (v *view) packs(g text.Entry) pricing {
+	path := []string{"goods", g.Key, "packs"}
+	k := pricing{Name: g.Key, Path: pathName(path)}
+	for _, x := range entriesOf(g.Value.Get("packs")) {
+		k.Prices = append(k.Prices, v.field("Price of "+x.Key, append(path, x.Key)...).like("28.50"))
+	}
+	k.At = field{Name: "new.at", ID: idOf("pack" + k.Path), Label: "A further pack", Example: v.sample("50 lb bag", "25 kg bag")}
+	k.Off = field{Name: "new.off", ID: idOf("packprice" + k.Path), Label: "Its price", Example: "28.50"}
+	if v.Typed["pair"] == k.Path {
+		k.At.Value, k.Off.Value, k.At.Says = v.Typed["new.at"], v.Typed["new.off"], v.refusals()
+	}
+	return k
 }
 
 func entriesOf(n *text.Node) []text.Entry {

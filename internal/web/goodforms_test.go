@@ -1,7 +1,6 @@
 package web
 
 import (
-	"net/url"
 	"strings"
 	"testing"
 )
@@ -11,14 +10,23 @@ func TestPriceOfAGood(t *testing.T) {
 	s := open(t, nil)
 	before := s.get("/room/1/buy")
 	has(t, before, "3 x 5 ft sheet", "13.98", "Goods and their prices", "order.xlsx")
-	post := func(packs string) string {
-		form := url.Values{"base": {"1"}, "back": {"/room/1/buy"}, `set:["goods","backing board","packs"]`: {packs}}
-		return s.ask("POST", "/room/1/edit", form).Body.String()
+	w := s.post("/room/1/edit", "base", "1", "back", "/room/1/buy", `set:["goods","backing board","packs","3 x 5 ft sheet"]`, "20")
+	if w.Code != 303 {
+		t.Fatal(w.Code, w.Body)
 	}
-	post("{3 x 5 ft sheet: 20}")
 	after := s.get("/room/1/buy")
 	has(t, after, "20.00", "260.00") // 13 sheets
 	if strings.Contains(after, "13.98") {
 		t.Error("the old price is still there")
 	}
+	w = s.post("/room/1/edit", "base", "2", "back", "/room/1/buy", "pair", `["goods","backing board","packs"]`, "new.at", "4 x 8 ft sheet", "new.off", "31.50")
+	has(t, s.head(1), "packs: {3 x 5 ft sheet: 20, 4 x 8 ft sheet: 31.50}")
+	if w.Code != 303 {
+		t.Fatal(w.Code, w.Body)
+	}
+	w = s.post("/room/1/edit", "base", "3", "back", "/room/1/buy", "pair", `["goods","backing board","packs"]`, "new.at", "big sheet", "new.off", "$3")
+	if w.Code != 422 {
+		t.Error(w.Code)
+	}
+	has(t, w.Body.String(), `value="big sheet"`, "how much is in the pack big sheet?")
 }
