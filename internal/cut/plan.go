@@ -119,6 +119,8 @@ type Step struct {
 	Panel  geom.Rect   // what is divided
 	At     unit.Length // where the kerf begins: x of a crosscut, y of a rip
 	Size   unit.Length // from the panel's low edge to the kerf: what the fence is set to
+	Frees  int         // the piece that this cut frees on its low side; NoPiece where that is divided further, kept or waste
+	Leaves int         // the piece that is left behind it by the last cut of a panel; else NoPiece
 }
 
 // Offcut is a panel that is kept.

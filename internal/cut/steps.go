@@ -20,7 +20,7 @@ func steps(panels []Panel) []Step {
 }
 
 func divide(out []Step, p Panel) []Step {
-	for _, k := range p.Into {
+	for i, k := range p.Into {
 		left := p.Rect // what the cuts before have left
 		high, end := k.Rect.Max.Y, p.Rect.Max.Y
 		left.Min.Y = k.Rect.Min.Y
@@ -29,7 +29,9 @@ func divide(out []Step, p Panel) []Step {
 			left.Min = geom.Point{X: k.Rect.Min.X, Y: p.Rect.Min.Y}
 		}
 		if high < end {
-			out = append(out, Step{Way: p.Cut, Panel: left, At: high, Size: high - lowOf(left, p.Cut)})
+			out = append(out, Step{Way: p.Cut, Panel: left, At: high, Size: high - lowOf(left, p.Cut), Frees: k.Piece, Leaves: NoPiece})
+		} else if i > 0 {
+			out[len(out)-1].Leaves = k.Piece
 		}
 	}
 	for _, k := range p.Into {

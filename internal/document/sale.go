@@ -43,7 +43,7 @@ type Stretch struct{ From, To unit.Length }
 var saleKeys = []key[Stock]{
 	fact("grain", "whether it has a grain that parts must follow; parts of what has none may be turned", choice("along or none", word[bool]{"along", false}, word[bool]{"none", true}), func(s *Stock) *Value[bool] { return &s.Sale.Plain }).unless("along the length").like("along"),
 	fact("edge trim", "what is cut off each edge, or each end of a stick, before parts are cut; the trimming cut is in it", length(fine), func(s *Stock) *Value[unit.Length] { return &s.Sale.Trim }).unless("nothing").like("1/4"),
-	fact("price", "what one of that size costs", stockPrice, func(s *Stock) *Value[money.Amount] { return &s.Sale.Price }).unless("the fewest square feet, or feet of stick, are bought").like("72.00"),
+	fact("price", "what one of that size costs", price, func(s *Stock) *Value[money.Amount] { return &s.Sale.Price }).unless("the fewest square feet, or feet of stick, are bought").like("72.00"),
 	part("other sizes", "more sizes that it is sold in, each with its price: length x width, or the length alone", saleSizes, func(s *Stock) *[]SaleSize { return &s.Sale.Others }).like("{48 x 48: 41.00, 48 x 24: unknown}"),
 	part("on hand", "pieces that are there already, by name; they are used first", named("piece on hand", pieceOnHand, func(p *OnHand, e text.Entry) { p.Name, p.At = e.Key, e.At }), func(s *Stock) *[]OnHand { return &s.Sale.OnHand }).unless("nothing is on hand").like("{half sheet: 48 x 48, strips: {size: 96 x 8, count: 2}}"),
 	fact("sold", "whether more can be bought; if not, what is on hand is all there is", yesNo, func(s *Stock) *Value[bool] { return &s.Sale.Sold }).unless("yes").like("yes"),
@@ -69,7 +69,7 @@ func (r *reader) flatSize(at diag.Place, typed string) (length, width Value[unit
 }
 
 // saleSizes reads sizes with their prices.
-var saleSizes = form[[]SaleSize]{&shape{kind: namedShape, say: "sizes, each with its price", names: "size: 48 x 24", item: stockPrice.shape}, func(r *reader, n *text.Node) ([]SaleSize, bool) {
+var saleSizes = form[[]SaleSize]{&shape{kind: namedShape, say: "sizes, each with its price", names: "size: 48 x 24", item: price.shape}, func(r *reader, n *text.Node) ([]SaleSize, bool) {
 	if !r.want(n, text.Map, "sizes with their prices") {
 		return nil, false
 	}
@@ -86,7 +86,7 @@ var saleSizes = form[[]SaleSize]{&shape{kind: namedShape, say: "sizes, each with
 		if e.Value.Kind == text.Empty {
 			s.Price = Value[money.Amount]{Unknown: true, At: e.At}
 		} else {
-			s.Price = valueOf(r, stockPrice, e.Value)
+			s.Price = valueOf(r, price, e.Value)
 		}
 		all = append(all, s)
 	}
@@ -132,12 +132,3 @@ var stretch = form[Stretch]{&shape{say: "from one length to another: 40 to 44", 
 	}
 	return Stretch{a, b}, ok1 && ok2
 }}
-
-// stockPrice reads a plain decimal number, in the currency of the document.
-var stockPrice = scalar("a price, as a plain number: 28.50", `^[0-9]+(\.[0-9]{1,3})?$`, func(s string) (money.Amount, string) {
-	a, err := money.Parse(s)
-	if err != nil {
-		return 0, err.Error()
-	}
-	return a, ""
-})

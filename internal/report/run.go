@@ -61,15 +61,15 @@ func call(list []Span, pieces []piece.Piece, of reach, number func(piece.Piece) 
 	for i := range list {
 		for _, p := range pieces {
 			if lo, hi := of(p); lo >= list[i].Lo && hi <= list[i].Hi {
-				list[i].Name = fmt.Sprint(number(p)) + part(p.Address)
+				list[i].Name = fmt.Sprint(number(p)) + letterOf(p.Address)
 				break
 			}
 		}
 	}
 }
 
-// part is the letter at the end of an address, if it has one.
-func part(address string) string {
+// letterOf is the letter at the end of an address, if it has one.
+func letterOf(address string) string {
 	return address[len(strings.TrimRightFunc(address, unicode.IsLetter)):]
 }
 

@@ -22,6 +22,7 @@ func Book(p plan.Plan, paper Paper) []draw.Page {
 	}
 	b.cutting()
 	b.wood()
+	b.stock()
 	b.goods()
 	b.ordering()
 	b.mixing()

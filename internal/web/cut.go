@@ -15,6 +15,7 @@ type cutting struct {
 	Plans []cutPlan
 	Faces []faceCuts
 	Recut []said // pieces that were cut before the plan changed
+	Stock *stockCuts
 }
 
 // cutPlan is which piece comes out of which tile of a good.
@@ -53,8 +54,12 @@ func cut(v *view, r *http.Request) (*frame, error) {
 	if c.Recut, err = v.recut(v.Plan.Tiling.Faces, all); err != nil {
 		return nil, err
 	}
+	if c.Stock, err = v.stockCuts(done); err != nil {
+		return nil, err
+	}
+	c.Recut = append(c.Recut, v.recutStock(c.Stock, done)...)
 	v.Extra = c.Recut
-	answer := "Nothing is laid out yet, so nothing is cut."
+	answer := "Nothing is laid out yet, so no tile is cut."
 	if len(c.Faces) > 0 {
 		answer = "To buy: " + report.Facts(v.Plan)[2].Answer + "."
 	}
