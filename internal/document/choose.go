@@ -99,7 +99,9 @@ type Move struct {
 }
 
 // PathText is the path as places have it.
-func (m Move) PathText() string { return strings.ReplaceAll(strings.Join(m.Path, " > "), " > #", " > ") }
+func (m Move) PathText() string {
+	return strings.ReplaceAll(strings.Join(m.Path, " > "), " > #", " > ")
+}
 
 type moveRange struct {
 	less, more unit.Length

@@ -18,9 +18,11 @@ type Draft struct {
 }
 
 // NewDraft parses a document's text.
-func NewDraft(name string, src []byte) Draft {
-	tree, found := text.Parse(src)
-	return Draft{name, tree, found, map[lengthKey]unit.Length{}}
+func NewDraft(name string, src []byte) Draft { return DraftOf(name, text.Parsed(src)) }
+
+// DraftOf begins from a text that is parsed already. Its tree is not changed.
+func DraftOf(name string, src text.Source) Draft {
+	return Draft{name, src.Tree, src.Faults, map[lengthKey]unit.Length{}}
 }
 
 // Text returns the single value at a path, as it stands.

@@ -5,9 +5,24 @@ import (
 	"os"
 	"testing"
 
+	"dryfit/internal/demo"
 	"dryfit/internal/document"
 	"dryfit/internal/plan"
 )
+
+// The checks and all remedies of the built-in rooms.
+func BenchmarkDemo(b *testing.B) {
+	ctx := context.Background()
+	for _, r := range demo.Rooms() {
+		b.Run(r.File, func(b *testing.B) {
+			for b.Loop() {
+				made, _ := plan.Make(ctx, r.File, r.Text, plan.Options{UpTo: plan.UpToFit})
+				m, _ := Make(ctx, r.File, r.Text, made, Options{})
+				b.ReportMetric(float64(m.Runs), "runs")
+			}
+		})
+	}
+}
 
 // All remedies of a small room, without and with the plan that they begin from.
 func BenchmarkMend(b *testing.B) {
@@ -29,7 +44,7 @@ func BenchmarkMend(b *testing.B) {
 		}
 	})
 	b.Run("one run", func(b *testing.B) {
-		trial := plan.NewTrial("millrace.yaml", src, made)
+		trial := plan.NewTrial(document.NewDraft("millrace.yaml", src), made)
 		ops := []document.Op{{Path: []string{"cabinets", "vanity", "height"}, Value: "30"}}
 		for b.Loop() {
 			trial.With(ctx, ops)

@@ -100,7 +100,7 @@ func checkOffer(t *testing.T, src []byte, m Mends, p plan.Plan, r Remedy, tr Tri
 	if tr.Changes[0].By < 0 {
 		less = tr.Changes[0].By + thing.Step
 	}
-	to, _ := document.Shift(thing.Now, less, unit.Inches)
+	to, _ := document.Shift(thing.Now, less, p.Document.Units)
 	before := stand(t, src, []document.Op{{Do: text.Set, Path: thing.Path, Value: to}})
 	spoils := slices.ContainsFunc(p.Fit.Checks, func(c fit.Check) bool { return good(c) && !good(before[c.ID]) })
 	if before[r.Check].State == fit.Fits && !spoils {
@@ -141,7 +141,7 @@ func steps(m Mends, changes []Change) []int64 {
 // grid goes through all steps of all things that may move.
 func grid(t *testing.T, src []byte, m Mends, p plan.Plan) (best []int64, found bool) {
 	t.Helper()
-	trial := plan.NewTrial(file, src, p)
+	trial := plan.NewTrial(document.NewDraft(file, src), p)
 	way := func(x []int64) (changed int, cost unit.Length) {
 		for j, n := range x {
 			if n != 0 {

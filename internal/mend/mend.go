@@ -125,10 +125,15 @@ const DefaultRuns = 80
 
 // Make looks for what mends a plan. The error is for a canceled context alone.
 func Make(ctx context.Context, file string, text []byte, p plan.Plan, o Options) (Mends, error) {
+	return Of(ctx, document.NewDraft(file, text), p, o)
+}
+
+// Of is Make for a document whose text is parsed already.
+func Of(ctx context.Context, draft document.Draft, p plan.Plan, o Options) (Mends, error) {
 	if o.Runs == 0 {
 		o.Runs = DefaultRuns
 	}
-	m := &mender{ctx: ctx, trial: plan.NewTrial(file, text, p), base: p, left: o.Runs, tried: map[string]outcome{}}
+	m := &mender{ctx: ctx, trial: plan.NewTrial(draft, p), base: p, left: o.Runs, tried: map[string]outcome{}}
 	m.out.All = true
 	m.things()
 	m.checks()

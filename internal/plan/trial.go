@@ -14,10 +14,8 @@ type Trial struct {
 	base  Plan
 }
 
-// NewTrial begins from a text and the plan that was made of it.
-func NewTrial(file string, text []byte, made Plan) Trial {
-	return Trial{document.NewDraft(file, text), made}
-}
+// NewTrial begins from a document and the plan that was made of it.
+func NewTrial(draft document.Draft, made Plan) Trial { return Trial{draft, made} }
 
 // Text returns the single value at a path of the document.
 func (t Trial) Text(path []string) (string, bool) { return t.draft.Text(path) }

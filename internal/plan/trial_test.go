@@ -33,7 +33,7 @@ func tryValues(t *testing.T, file string, src []byte, nth int) (tried, moved int
 	t.Helper()
 	ctx := context.Background()
 	base, _ := Make(ctx, file, src, Options{UpTo: UpToFit})
-	trial := NewTrial(file, src, base)
+	trial := NewTrial(document.NewDraft(file, src), base)
 	tree, _ := text.Parse(src)
 	seen := 0
 	values(tree, nil, func(path []string, typed string) {
@@ -82,7 +82,7 @@ func values(n *text.Node, path []string, visit func([]string, string)) {
 func TestTrialRefuses(t *testing.T) {
 	r := demo.Rooms()[0]
 	base, _ := Make(context.Background(), r.File, r.Text, Options{UpTo: UpToFit})
-	trial := NewTrial(r.File, r.Text, base)
+	trial := NewTrial(document.NewDraft(r.File, r.Text), base)
 	if _, ok, _ := trial.With(context.Background(), []document.Op{{Path: []string{"no such"}, Value: "1"}}); ok {
 		t.Error("there is no such value")
 	}

@@ -5,9 +5,11 @@ import (
 	"slices"
 	"strings"
 
+	"dryfit/internal/document"
 	"dryfit/internal/mend"
 	"dryfit/internal/plan"
 	"dryfit/internal/report"
+	"dryfit/internal/text"
 )
 
 var fitPage = pageOf{name: "fit", tab: "Fit", fill: fitting}
@@ -59,7 +61,7 @@ func (v *view) mended() (mend.Mends, error) {
 	if v.Unsaved {
 		return mend.Mends{}, nil
 	}
-	return mend.Make(v.ctx, "room.yaml", v.Text, v.Plan, mend.Options{})
+	return mend.Of(v.ctx, document.DraftOf("room.yaml", text.Source{Src: v.Text, Tree: v.Tree}), v.Plan, mend.Options{})
 }
 
 // checkGroup is all checks of one state.
