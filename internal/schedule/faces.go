@@ -226,26 +226,23 @@ func (m *maker) finish(s *subject) {
 	b := Basis{Area: tileArea}
 	clips := m.add(ClipsOff, s.name, s.at, b)
 	m.waits(s.set, clips, m.waitFor(toGrout, s.name))
-	last := clips
+	grout := m.add(GroutFace, s.name, s.at, b)
 	if s.stone {
 		pre := m.add(PreSeal, s.name, s.at, b)
-		m.after(last, pre)
-		grout := m.add(GroutFace, s.name, s.at, b)
+		m.after(clips, pre)
 		m.waits(pre, grout, m.waitFor(toSealed, s.name))
-		last = grout
 	} else {
-		last = m.add(GroutFace, s.name, s.at, b)
-		m.after(clips, last)
+		m.after(clips, grout)
 	}
 	clean := m.add(Clean, s.name, s.at, b)
-	m.waits(last, clean, m.waitFor(toClean, s.name))
+	m.waits(grout, clean, m.waitFor(toClean, s.name))
 	seal := m.add(Seal, s.name, s.at, b)
-	m.waits(last, seal, m.waitFor(toSeal, s.name))
+	m.waits(grout, seal, m.waitFor(toSeal, s.name))
 	m.after(clean, seal)
 	s.last = seal
 	if s.floor {
 		m.block(s.set, m.waitFor(toWalk, s.name))
-		m.block(last, m.waitFor(toWalk, s.name))
+		m.block(grout, m.waitFor(toWalkGrout, s.name))
 	}
 }
 

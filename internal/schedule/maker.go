@@ -53,8 +53,9 @@ type task struct {
 	allowed uint32   // a bit for each person who may do it
 	cal     int      // calendar in the problem
 	done    document.Done
-	marked  bool // done says something of it
-	implied bool // it is taken as done because what comes after it is
+	marked  bool            // done says something of it
+	there   calendar.Moment // what it needs has come
+	implied bool            // it is taken as done because what comes after it is
 }
 
 // link keeps two tasks in order.
@@ -93,7 +94,7 @@ func (m *maker) add(k Kind, subject string, at diag.Place, b Basis) int {
 
 func nameOf(k Kind, subject string, part int) string {
 	words := []string{string(k)}
-	if subject != "" {
+	if subject != "" && !sameName(subject, string(k)) {
 		words = append(words, subject)
 	}
 	if part > 0 {

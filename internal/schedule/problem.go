@@ -187,7 +187,7 @@ func (q *problem) job(i int) sched.Job {
 		start := int(t.Start.Since(m.zero) / tick)
 		return sched.Job{Calendar: sched.Clock, Fixed: true, Start: start, Duration: m.ticksTo(t.End) - start}
 	}
-	j := sched.Job{Duration: ticks(t.Work), Release: m.ticksTo(m.now), Calendar: sched.Clock}
+	j := sched.Job{Duration: ticks(t.Work), Release: m.ticksTo(max(m.now, t.there)), Calendar: sched.Clock}
 	if t.Hands > 0 {
 		j.Calendar = q.calendar(crew{t.allowed, t.Hands})
 		j.Uses = q.uses(t)

@@ -37,6 +37,7 @@ func (m *maker) plan() Plan {
 	m.readDone()
 	m.allow()
 	m.hire()
+	m.deliveries()
 	m.promises()
 	m.lapseMissed()
 	if !m.everyoneHasHours() {

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"dryfit/internal/diag"
-	"dryfit/internal/unit"
 )
 
 // thing is what is built or put in at the end.
@@ -191,9 +190,6 @@ func (m *maker) tests(e *ends) {
 		}
 	}
 }
-
-// recoatUntil is when at the latest the next coat goes on; 0 where no label says it.
-func (m *maker) recoatUntil(t thing) unit.Minutes { return 0 }
 
 // frame puts protection first and cleaning last.
 func (m *maker) frame() {
