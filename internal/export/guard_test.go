@@ -79,6 +79,17 @@ lay:
       band: {tile: strip, bond: running 1/2, joint: 2, up: 1000 to 1050 above floor}
   window > sill: {fields: {main: {tile: plain, bond: stack, joint: 3}}}
   floor: {fields: {main: {tile: plain, bond: running 1/3, joint: 3}}}
+days:
+  starts on: 2026-03-07
+  hours: {every day: 8:00 to 17:00}
+  hands: {me: {}, Kim: {}}
+  room temperature: 12 C
+  also: [WC, basin, tap]
+  jobs: {prime: {takes: 1 h, waits: 2 h, within: 30 h, before: oil}, oil: {takes: 1 h, place: shop}}
+  done: {protect: {started: 2026-03-07 8:00, took: 1 h}}
+  promises: {visit: {on: 2026-03-09 9:00, after: pressure test}}
+  at most without: {WC: 60, water: 9}
+  hired: {saw: {for: set}}
 `
 
 const uncheckedFile = "testdata/unchecked.txt"

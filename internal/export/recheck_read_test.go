@@ -221,6 +221,7 @@ func recheck(text []byte) []string {
 	}
 	r.stock()
 	r.buying(text)
+	r.days(text)
 	return r.wrong
 }
 

@@ -168,21 +168,21 @@ func causeWords(p plan.Plan, l schedule.Link) string {
 	case schedule.AsHappened:
 		return "it was begun on " + d.Tasks[l.Task].Start.Say()
 	case schedule.ForHours:
-		return "nobody who may do it has hours before " + d.Tasks[l.Task].Start.Say()
+		return "nobody who may do it has hours earlier"
 	case schedule.ByPromise:
 		return "it waits for a date that is promised"
 	case schedule.AfterTask:
-		return "it comes after " + from + hoursWords(d, l)
+		return "it comes after " + from + hoursWords(l)
 	case schedule.AfterWait:
-		return waitWords(d, l, from) + hoursWords(d, l)
+		return waitWords(d, l, from) + hoursWords(l)
 	case schedule.WithinWait:
 		return "it may not be long before " + from
 	case schedule.ForHands:
-		return "all hands are at " + from + hoursWords(d, l)
+		return "all hands are at " + from + hoursWords(l)
 	case schedule.ForSpace:
-		return "the room is full until " + from + " is done" + hoursWords(d, l)
+		return "the room is full until " + from + " is done" + hoursWords(l)
 	case schedule.ForAnything:
-		return "it could be earlier; here it saves a day in the room or of hire"
+		return "it could be a little earlier, and the finish would be the same"
 	}
 	return "nothing is earlier"
 }
@@ -195,10 +195,10 @@ func waitWords(d schedule.Plan, l schedule.Link, from string) string {
 	return fmt.Sprintf("after %s %s for %s", from, w.What, w.To.Since(w.From).Hours())
 }
 
-// hoursWords tells of the time in which it waited for hours alone.
-func hoursWords(d schedule.Plan, l schedule.Link) string {
-	if start := d.Tasks[l.Task].Start; start > l.Ready {
-		return ", and then there are no hours until " + start.Say()
+// hoursWords tells of the time in which it waits for hours alone.
+func hoursWords(l schedule.Link) string {
+	if l.Idle > 0 {
+		return ", and then there are no hours for " + l.Idle.String()
 	}
 	return ""
 }

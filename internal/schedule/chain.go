@@ -4,16 +4,17 @@ import (
 	"slices"
 
 	"dryfit/internal/opt/sched"
+	"dryfit/internal/unit"
 )
 
 // chain carries the causes over from jobs to tasks: a block becomes the wait behind its task, a promise the date itself.
 func (t *teller) chain() {
 	n := len(t.m.tasks)
-	for k, l := range t.r.Chain {
+	for k, l := range t.q.early.Chain {
 		if l.Job >= n {
 			continue
 		}
-		out := Link{Task: t.place[l.Job], From: -1, Wait: -1, Ready: t.m.moment(l.Ready), Why: whys[l.Why]}
+		out := Link{Task: t.place[l.Job], From: -1, Wait: -1, Idle: unit.Minutes(max(0, t.q.early.Starts[l.Job]-l.Ready)) * tick, Why: whys[l.Why]}
 		switch {
 		case l.From >= n+len(t.m.blocks):
 			out.Why = ByPromise
@@ -41,7 +42,7 @@ func (t *teller) cause(out *Link, l sched.Link) {
 	switch {
 	case l.Why == sched.ForResource && l.Resource == t.q.space:
 		out.Why = ForSpace
-	case l.Why == sched.AfterLag && t.q.Lags[l.Lag].Ticks > 0:
+	case l.Why == sched.AfterLag && t.q.early.Lags[l.Lag].Ticks > 0:
 		out.Why = AfterWait
 		out.Wait = t.waitAfter(out.From, out.Task)
 	}

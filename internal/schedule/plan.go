@@ -111,13 +111,14 @@ type Card struct {
 // CardWork is one session of a task on a day.
 type CardWork struct{ Task, Session int }
 
-// Link is one link of the chain of causes.
+// Link is one link of the chain of causes, each kept from being earlier by the one before. The chain is that of a plan with the same
+// finish in which nothing is put off to save a day.
 type Link struct {
-	Task  int
-	Why   Why
-	From  int             // the task that it waits for, or -1
-	Wait  int             // the wait between them, or -1
-	Ready calendar.Moment // from then on it waited for hours alone
+	Task int
+	Why  Why
+	From int          // the task that it waits for, or -1
+	Wait int          // the wait between them, or -1
+	Idle unit.Minutes // for so long it waits for hours alone
 }
 
 // Why is what keeps a task from starting earlier.

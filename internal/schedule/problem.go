@@ -34,8 +34,14 @@ type problem struct {
 	space  int      // the resource
 	waits  []unit.Minutes
 	holds  []unit.Minutes // of the blocks
-	limits []limit
 	goals  []goal
+	early  earliest
+}
+
+// earliest is a plan with the same finish in which nothing is put off to save a day: it tells why the finish is not earlier.
+type earliest struct {
+	*sched.Problem
+	sched.Result
 }
 
 // crew is who may do a task and how many of them it takes.

@@ -111,6 +111,10 @@ func (m *maker) solve(o attempt) (*problem, sched.Result) {
 	if better.Starts == nil {
 		return q, r
 	}
+	short.early = earliest{&short.Problem, better}
+	if r.Finish == better.Finish {
+		short.early = earliest{&q.Problem, r}
+	}
 	return short, better
 }
 
