@@ -106,9 +106,16 @@ func Fine(s unit.Style, l unit.Length) string {
 
 // CheckTable is the same for paper and files.
 func CheckTable(p plan.Plan) Table {
+	return checkTable(Checks(p), func(CheckLine) bool { return true })
+}
+
+func checkTable(all []CheckLine, of func(CheckLine) bool) Table {
 	t := Table{Title: "Clearances and connections", Columns: numbers(text("", "What", "Is", "Asked", "Left", "Asked by"), 2),
 		Empty: "Nothing is placed yet, so nothing is checked."}
-	for _, l := range Checks(p) {
+	for _, l := range all {
+		if !of(l) {
+			continue
+		}
 		value := l.Value
 		if l.State == fit.NotChecked.String() {
 			value = MissingWords(l)
@@ -163,13 +170,35 @@ func missWords(n int) string {
 func Spots(p plan.Plan, wall string) Table {
 	s := p.Style
 	t := Table{Title: "Rough-in, " + wall, Empty: "Nothing is roughed in on this wall.",
-		Columns: numbers(text("What", "Kind", "From the studs at the left corner", "From a stud's edge", "From the level line", "Over the finished floor", "Build-up to come"), 2, 4, 5, 6)}
+		Columns: numbers(text("What", "Kind", "From the studs at the left corner", "Its edges from there", "From a stud's edge", "From the level line", "Over the finished floor", "Build-up to come"), 2, 3, 5, 6, 7)}
 	for _, c := range p.Fit.Card {
 		if c.Wall == wall {
-			t.Rows = append(t.Rows, []string{c.Name, c.What, s.Format(c.FromCorner) + " (" + c.Corner + ")", fromStud(s, c), level(s, c.Level), s.Format(c.OverFloor), Fine(s, c.BuildUp)})
+			t.Rows = append(t.Rows, []string{c.Name, c.What, s.Format(c.FromCorner) + " (" + c.Corner + ")", spotEdges(p, c), fromStud(s, c), level(s, c.Level), s.Format(c.OverFloor), Fine(s, c.BuildUp)})
 		}
 	}
 	return t
+}
+
+// spotEdges tells the left and the right edge of a pipe or a box, from the studs at the left corner: where no center can be seen, the tape goes to
+// an edge.
+func spotEdges(p plan.Plan, c fit.Spot) string {
+	wide := SpotWidth(p, c)
+	if wide == 0 {
+		return ""
+	}
+	left := c.FromCorner - wide/2
+	return p.Style.Bare(left) + " and " + p.Style.Bare(left+wide)
+}
+
+// SpotWidth is the diameter of a pipe or the width of a box of the card; 0 for what has neither, or where it is not known.
+func SpotWidth(p plan.Plan, c fit.Spot) unit.Length {
+	if s, ok := p.Fit.Places.Stub(c.Name); ok && s.Doc.At == c.At {
+		return s.Doc.Diameter.Or(0)
+	}
+	if b, ok := p.Fit.Places.Box(c.Name); ok && b.Doc.At == c.At && b.Placed {
+		return b.Rect.W()
+	}
+	return 0
 }
 
 func fromStud(s unit.Style, c fit.Spot) string {
