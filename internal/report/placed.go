@@ -204,21 +204,21 @@ func SideHeights(p plan.Plan, basin string) ([]Mark, []string) {
 	}
 	if t, on := all.Top(b.Top); on {
 		if c, under := all.Cabinet(t.Doc.On.V); under && c.Doc.Bottom.Known {
-			m.add(c.Bottom, c.Name+", bottom", c.Doc.At)
+			m.add(c.Bottom, "under the "+c.Name, c.Doc.At)
 		}
-		m.add(t.Underside, t.Name+", underside", t.Doc.At)
-		m.add(t.Surface, t.Name+", surface", t.Doc.At)
+		m.add(t.Underside, "under the top", t.Doc.At)
+		m.add(t.Surface, "top", t.Doc.At)
 	}
-	m.add(b.Bottom, b.Name+", inside at the waste", b.Doc.At)
-	m.add(b.Rim, b.Name+", rim", b.Doc.At)
+	m.add(b.Bottom, "bowl, at the waste", b.Doc.At)
+	m.add(b.Rim, "rim", b.Doc.At)
 	for _, t := range all.Taps {
 		if t.Doc.Serves.Text == basin {
-			m.add(t.OutletY, t.Name+", outlet", t.Doc.At)
+			m.add(t.OutletY, "tap's outlet", t.Doc.At)
 		}
 	}
 	for _, w := range all.Wastes {
 		if w.Basin == basin {
-			m.add(w.TailY, w.Name+", end of the tailpiece", w.Doc.At)
+			m.add(w.TailY, "tailpiece ends", w.Doc.At)
 		}
 	}
 	for _, s := range sideStubs(all, basin) {
@@ -260,25 +260,25 @@ func SideOffs(p plan.Plan, basin string) ([]Mark, []string) {
 		return nil, nil
 	}
 	half := b.Deep.Half()
-	m.add(b.MidOff.Sub(half), b.Name+", back", b.Doc.At)
-	m.add(b.Off, b.Name+", waste", b.Doc.At)
-	m.add(b.MidOff.Add(half), b.Name+", front", b.Doc.At)
+	m.add(b.MidOff.Sub(half), "basin's back", b.Doc.At)
+	m.add(b.Off, "waste", b.Doc.At)
+	m.add(b.MidOff.Add(half), "basin's front", b.Doc.At)
 	if t, on := all.Top(b.Top); on {
-		m.add(t.Depth, t.Name+", front", t.Doc.At)
+		m.add(t.Depth, "top's front", t.Doc.At)
 		if c, under := all.Cabinet(t.Doc.On.V); under {
-			m.add(c.Depth, c.Name+", front", c.Doc.At)
+			m.add(c.Depth, c.Name+"'s front", c.Doc.At)
 		}
 	}
 	for _, t := range all.Taps {
 		if t.Doc.Serves.Text == basin {
-			m.add(t.OutletOff, t.Name+", outlet", t.Doc.At)
+			m.add(t.OutletOff, "tap's outlet", t.Doc.At)
 		}
 	}
 	for _, j := range p.Fit.Jets {
 		if j.Basin == basin {
 			t, _ := all.Tap(j.Tap)
-			m.add(figure.Number(j.Nearest), "water of "+j.Tap+", nearest", t.Doc.At)
-			m.add(figure.Number(j.Farthest), "water of "+j.Tap+", farthest", t.Doc.At)
+			m.add(figure.Number(j.Nearest), "water, nearest", t.Doc.At)
+			m.add(figure.Number(j.Farthest), "water, farthest", t.Doc.At)
 		}
 	}
 	return m.sorted()

@@ -9,15 +9,25 @@ package sheet
 
 import (
 	"dryfit/internal/draw"
+	"dryfit/internal/mend"
 	"dryfit/internal/plan"
 )
 
 // Book returns all pages of a plan in their order. A stage that could not run leaves its pages out; what stopped it is
 // among the findings, which are always there.
 func Book(p plan.Plan, paper Paper) []draw.Page {
-	b := &book{p: p, paper: paper.fit(p.Style.System)}
+	return (&book{p: p, paper: paper.fit(p.Style.System)}).all()
+}
+
+// MendedBook is the book with what would mend each clearance that misses, as it was found for this plan.
+func MendedBook(p plan.Plan, m mend.Mends, paper Paper) []draw.Page {
+	return (&book{p: p, mends: m, mended: true, paper: paper.fit(p.Style.System)}).all()
+}
+
+func (b *book) all() []draw.Page {
 	b.findings()
-	for _, f := range p.Tiling.Faces {
+	b.fit()
+	for _, f := range b.p.Tiling.Faces {
 		b.face(f)
 	}
 	b.cutting()
@@ -36,6 +46,8 @@ func Book(p plan.Plan, paper Paper) []draw.Page {
 // book collects the leaves of a plan.
 type book struct {
 	p      plan.Plan
+	mends  mend.Mends
+	mended bool // mends was looked for
 	paper  Paper
 	leaves []*leaf
 }

@@ -69,6 +69,43 @@ func (c *crowd) leader(tip draw.XY, lines []string, cost func(draw.Box) draw.Um)
 	return append([]draw.Item{back}, best.Items()...), true
 }
 
+// edges are the straight strokes that some items are drawn with.
+func edges(items []draw.Item) [][2]draw.XY {
+	var out [][2]draw.XY
+	for _, it := range items {
+		switch it := it.(type) {
+		case draw.Group:
+			out = append(out, edges(it.Items)...)
+		case draw.Path:
+			for _, r := range it.Rings {
+				for i := 1; i < len(r); i++ {
+					out = append(out, [2]draw.XY{r[i-1], r[i]})
+				}
+				if it.Closed && len(r) > 2 {
+					out = append(out, [2]draw.XY{r[len(r)-1], r[0]})
+				}
+			}
+		}
+	}
+	return out
+}
+
+// overLines is what speaks against a note: the strokes that it would cover, up to a few.
+func overLines(strokes [][2]draw.XY) func(draw.Box) draw.Um {
+	const price, most = 9 * draw.MM, 4
+	return func(b draw.Box) draw.Um {
+		n := draw.Um(0)
+		for _, s := range strokes {
+			if enters(s[0], s[1], b) {
+				if n++; n == most {
+					break
+				}
+			}
+		}
+		return n * price
+	}
+}
+
 // around lists places about a point, nearest first.
 func around(tip draw.XY) []draw.XY {
 	const step, far = 1_500, 45 * draw.MM
