@@ -14,6 +14,7 @@ import (
 
 	"dryfit/internal/draw"
 	"dryfit/internal/export"
+	"dryfit/internal/mend"
 	"dryfit/internal/plan"
 	"dryfit/internal/render/pdf"
 	"dryfit/internal/render/png"
@@ -28,9 +29,14 @@ type made struct{ name, what string }
 const pngDPI = 150
 
 // writeBook writes every format of a plan into a folder and says what it wrote, as far as it came.
-func writeBook(ctx context.Context, p plan.Plan, dir string, paper sheet.Paper, step func(string)) ([]made, error) {
+func writeBook(ctx context.Context, p plan.Plan, src []byte, dir string, paper sheet.Paper, step func(string)) ([]made, error) {
+	step("look for what mends")
+	mends, err := mend.Make(ctx, p.Name, src, p, mend.Options{})
+	if err != nil {
+		return nil, err
+	}
 	step("draw the sheets")
-	pages := sheet.Book(p, paper)
+	pages := sheet.MendedBook(p, mends, paper)
 	var out []made
 	for _, part := range []struct {
 		made

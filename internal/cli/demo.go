@@ -30,7 +30,7 @@ func (c demoCmd) Run(ctx context.Context, s Streams) error {
 		return err
 	}
 	dir := filepath.Join(c.Out, c.Room)
-	if err := makeBook(ctx, p, dir, c.Paper, s); err != nil {
+	if err := makeBook(ctx, p, room.Text, dir, c.Paper, s); err != nil {
 		return err
 	}
 	if err := writeFile(filepath.Join(dir, room.File), room.Text); err != nil {

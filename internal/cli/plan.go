@@ -26,7 +26,7 @@ func (c planCmd) Run(ctx context.Context, s Streams) error {
 		printFindings(s.Out, c.File, src, p)
 		return errUnread
 	}
-	if err := makeBook(ctx, p, c.Out, c.Paper, s); err != nil {
+	if err := makeBook(ctx, p, src, c.Out, c.Paper, s); err != nil {
 		return err
 	}
 	if p.Findings.Stops() {
@@ -38,13 +38,13 @@ func (c planCmd) Run(ctx context.Context, s Streams) error {
 }
 
 // makeBook writes the book and says what it wrote.
-func makeBook(ctx context.Context, p plan.Plan, dir, paper string, s Streams) error {
+func makeBook(ctx context.Context, p plan.Plan, src []byte, dir, paper string, s Streams) error {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
 	show := newProgress(s)
 	defer show.done()
-	made, err := writeBook(ctx, p, dir, sheet.PaperNamed(paper, p.Style.System), show.step)
+	made, err := writeBook(ctx, p, src, dir, sheet.PaperNamed(paper, p.Style.System), show.step)
 	show.done()
 	for _, m := range made {
 		fmt.Fprintf(s.Out, "%-28s %s\n", m.name, m.what)

@@ -18,7 +18,7 @@ func (b *book) frontElevation(wall string) {
 	if !ok {
 		return
 	}
-	f := b.diagram(d, leaf{title: capital(wall), detail: "What stands before it, with heights", caution: pipeCaution}, fitBelow)
+	f := b.fitDrawing(d, leaf{title: capital(wall), detail: "What stands before it, with heights", caution: pipeCaution}, fitBelow)
 	f.paragraph("Facing the wall, on finished faces. Right: above the finished floor. Left: from the level line, below it with a minus. Below: along the wall from the finished face at its left end. "+
 		"Dashed: behind what stands before it.", parts.Small, false)
 	f.notKnown(missing)
@@ -35,18 +35,19 @@ func FrontOnScreen(p plan.Plan, wall string, ids func(string) string) (Screen, b
 	return d.screen(capital(wall) + ", what stands before it, with heights"), true
 }
 
-func frontOf(p plan.Plan, wall string) (*diagram, []string, bool) {
+func frontOf(p plan.Plan, wall string) (*fitDrawing, []string, bool) {
 	w, ok := p.Fit.Places.Wall(wall)
 	heights, missing := report.HeightsOn(p, wall)
 	across, more := report.AcrossOn(p, wall)
-	if !ok || len(w.Face.Board) == 0 || len(heights)+len(across) == 0 {
-		return nil, nil, false
+	shown := before(p, wall)
+	if !ok || len(w.Face.Board) == 0 || len(shown) == 0 || len(heights)+len(across) == 0 {
+		return nil, nil, false // of pipes alone the rough-in card tells all
 	}
 	left, right := report.FinishedEnds(p, w)
 	for i := range across {
 		across[i].At += left
 	}
-	d := &diagram{p: p, area: w.Face.Board.Bounds()}
+	d := &fitDrawing{p: p, area: w.Face.Board.Bounds()}
 	d.area.Min.X, d.area.Max.X = left, right
 	if p.Room.FinishedKnown {
 		d.area.Min.Y = p.Room.FinishedFloor
@@ -60,13 +61,12 @@ func frontOf(p plan.Plan, wall string) (*diagram, []string, bool) {
 			d.names = append(d.names, named{o.Rect, o.Name})
 		}
 	}
-	shown := before(p, wall)
 	for _, e := range shown {
 		if _, is := nameable[e.Kind]; is {
 			d.names = append(d.names, named{e.Rect(), e.Name})
 		}
 	}
-	d.paint = func(d *diagram) []draw.Item { return d.frontItems(wall, shown) }
+	d.paint = func(d *fitDrawing) []draw.Item { return d.frontItems(wall, shown) }
 	return d, append(missing, more...), true
 }
 
@@ -96,7 +96,7 @@ func before(p plan.Plan, wall string) []space.Envelope {
 	return out
 }
 
-func (d *diagram) frontItems(wall string, shown []space.Envelope) []draw.Item {
+func (d *fitDrawing) frontItems(wall string, shown []space.Envelope) []draw.Item {
 	w, _ := d.p.Fit.Places.Wall(wall)
 	out := []draw.Item{draw.Path{Class: "board", Rings: d.rings(outer(w.Face.Board)), Closed: true, Pen: draw.Line(draw.Heavy)}}
 	for _, o := range w.Face.Openings {

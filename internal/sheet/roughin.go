@@ -15,18 +15,18 @@ func (b *book) roughIn(wall string) {
 	if !ok {
 		return
 	}
-	f := b.diagram(d, leaf{title: capital(wall), detail: "Rough-in card: open wall, facing it", caution: pipeCaution}, min(fitBelow+draw.Um(len(spotsOn(b.p, wall)))*8*draw.MM, 110*draw.MM))
+	f := b.fitDrawing(d, leaf{title: capital(wall), detail: "Rough-in card: open wall, facing it", caution: pipeCaution}, min(fitBelow+draw.Um(len(spotsOn(b.p, wall)))*12*draw.MM, 120*draw.MM))
 	f.paragraph("Left: from the level line, below it with a minus. Right: above the finished floor. Below: from the studs at the left corner. "+
 		"Centers, before any board or tile is there; the table gives edges, the nearest stud and what is still to come on the studs.", parts.Small, false)
 	f.table(report.Spots(b.p, wall), 0)
 }
 
-func roughInOf(p plan.Plan, wall string) (*diagram, bool) {
+func roughInOf(p plan.Plan, wall string) (*fitDrawing, bool) {
 	w, ok := p.Fit.Places.Wall(wall)
 	if !ok || len(w.Face.Board) == 0 {
 		return nil, false
 	}
-	d := &diagram{p: p, area: w.Face.Board.Bounds()}
+	d := &fitDrawing{p: p, area: w.Face.Board.Bounds()}
 	studs := -w.LeftStud().V
 	right, _ := w.Frame.Of(p.Room.Survey.Corner(w.Face.RightCorner).Raw)
 	d.area.Min.X, d.area.Max.X = studs, max(right, d.area.Max.X)
@@ -52,7 +52,7 @@ func roughInOf(p plan.Plan, wall string) (*diagram, bool) {
 	for _, u := range w.Face.Buried {
 		d.names = append(d.names, named{u.Rect, u.Kind + ": " + u.Name})
 	}
-	d.paint = func(d *diagram) []draw.Item { return d.openWall(wall) }
+	d.paint = func(d *fitDrawing) []draw.Item { return d.openWall(wall) }
 	return d, true
 }
 
@@ -67,7 +67,7 @@ func spotsOn(p plan.Plan, wall string) []fit.Spot {
 }
 
 // openWall draws the studs' face with what is in it and every point of the card.
-func (d *diagram) openWall(wall string) []draw.Item {
+func (d *fitDrawing) openWall(wall string) []draw.Item {
 	out := []draw.Item{draw.Rect(d.box(d.area), draw.Line(draw.Wide), draw.Fill{})}
 	f, _ := d.p.Room.Face(wall)
 	for _, o := range f.Openings {
@@ -91,7 +91,7 @@ func (d *diagram) openWall(wall string) []draw.Item {
 }
 
 // spot draws one point of the card at its size, with its center.
-func (d *diagram) spot(s fit.Spot) draw.Item {
+func (d *fitDrawing) spot(s fit.Spot) draw.Item {
 	c := d.point(geom.Point{X: s.X, Y: s.Y})
 	r := max(d.um(report.SpotWidth(d.p, s))/2, 700)
 	items := centerMark(c, r)

@@ -22,7 +22,7 @@ func (b *book) sideSection(basin string) {
 	if !ok {
 		return
 	}
-	f := b.diagram(d, leaf{title: capital(basin), detail: "Section through its waste", caution: pipeCaution}, fitBelow)
+	f := b.fitDrawing(d, leaf{title: capital(basin), detail: "Section through its waste", caution: pipeCaution}, fitBelow)
 	f.paragraph("Seen from the left, the finished wall at 0. Right: above the finished floor. Left: from the level line, below it with a minus. Below: off the finished wall. "+
 		"Told points are to scale; the curve of the basin, the tap and the pipes between them are drawn simply.", parts.Small, false)
 	f.key(d.sideKey())
@@ -40,7 +40,7 @@ func SideOnScreen(p plan.Plan, basin string, ids func(string) string) (Screen, b
 	return d.screen(capital(basin) + ", section from the side"), true
 }
 
-func (d *diagram) sideKey() []parts.Entry {
+func (d *fitDrawing) sideKey() []parts.Entry {
 	return []parts.Entry{
 		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Diagonal}, Text: "cut: basin, board"},
 		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Counter}, Text: "cut: top, tile with its bed"},
@@ -63,7 +63,7 @@ const (
 	sideMargin = 4 * unit.Inch // over and before the things
 )
 
-func sideOf(p plan.Plan, basin string) (*diagram, []string, bool) {
+func sideOf(p plan.Plan, basin string) (*fitDrawing, []string, bool) {
 	b, ok := p.Fit.Places.Basin(basin)
 	w, onWall := p.Fit.Places.Wall(b.Wall)
 	heights, missing := report.SideHeights(p, basin)
@@ -76,7 +76,7 @@ func sideOf(p plan.Plan, basin string) (*diagram, []string, bool) {
 	if p.Room.FinishedKnown {
 		low = p.Room.FinishedFloor
 	}
-	d := &diagram{p: p}
+	d := &fitDrawing{p: p}
 	d.area = geom.Rect{Min: geom.Point{X: -s.back - studStrip, Y: low - 2*unit.Inch}, Max: geom.Point{X: offs[len(offs)-1].At + sideMargin, Y: heights[len(heights)-1].At + sideMargin}}
 	for _, t := range s.taps(p) {
 		if t.Doc.Mounted == document.FromWall && t.Y.Known() {
@@ -88,7 +88,7 @@ func sideOf(p plan.Plan, basin string) (*diagram, []string, bool) {
 	d.ups = heightRuns(p, heights)
 	d.along = []alongRun{{origin: "0 finished wall", marks: offs}}
 	d.names = s.names(p)
-	d.paint = func(d *diagram) []draw.Item { return s.items(d) }
+	d.paint = func(d *fitDrawing) []draw.Item { return s.items(d) }
 	return d, append(missing, more...), true
 }
 
@@ -149,7 +149,7 @@ func appendCabinet(out []named, c place.Cabinet) []named {
 	return append(out, named{rect(c.Depth.V*2/3, c.Bottom.V, c.Depth.V, c.Bottom.V+(c.Top.V-c.Bottom.V)/4), c.Name})
 }
 
-func (s *basinCut) items(d *diagram) []draw.Item {
+func (s *basinCut) items(d *fitDrawing) []draw.Item {
 	out := s.wall(d)
 	out = append(out, s.hungBeside(d)...)
 	out = append(out, s.built(d)...)
@@ -175,7 +175,7 @@ func (s *basinCut) items(d *diagram) []draw.Item {
 }
 
 // handGap is the dimension from the rim up to the outlet, before the basin. The list of checks has it too.
-func (s *basinCut) handGap(d *diagram) []draw.Item {
+func (s *basinCut) handGap(d *fitDrawing) []draw.Item {
 	front := s.b.MidOff.Add(s.b.Deep.Half())
 	for _, t := range s.taps(d.p) {
 		k, ok := d.p.Fit.Find(t.Doc.At.Path + " > hand gap")
@@ -191,7 +191,7 @@ func (s *basinCut) handGap(d *diagram) []draw.Item {
 }
 
 // wall is what lies on the studs, cut.
-func (s *basinCut) wall(d *diagram) []draw.Item {
+func (s *basinCut) wall(d *fitDrawing) []draw.Item {
 	low, high := d.area.Min.Y, d.area.Max.Y
 	finish := s.w.Finish().V
 	pen := draw.Line(draw.Narrow)
@@ -204,7 +204,7 @@ func (s *basinCut) wall(d *diagram) []draw.Item {
 }
 
 // hungBeside are the mirror and whatever else serves the basin, and stop valves, beside the cut.
-func (s *basinCut) hungBeside(d *diagram) []draw.Item {
+func (s *basinCut) hungBeside(d *fitDrawing) []draw.Item {
 	var out []draw.Item
 	serves := map[string]bool{}
 	for _, f := range d.p.Fit.Places.Fittings {
@@ -226,7 +226,7 @@ func (s *basinCut) hungBeside(d *diagram) []draw.Item {
 }
 
 // built is the cabinet, outlined, and the top, cut.
-func (s *basinCut) built(d *diagram) []draw.Item {
+func (s *basinCut) built(d *fitDrawing) []draw.Item {
 	t, ok := d.p.Fit.Places.Top(s.b.Top)
 	if !ok {
 		return nil
@@ -246,7 +246,7 @@ func (s *basinCut) built(d *diagram) []draw.Item {
 		draw.Path{Rings: rings, Closed: true, Pen: draw.Line(draw.Normal), Fill: draw.Fill{On: true, Color: draw.White, Hatch: draw.Counter}}))
 }
 
-func (d *diagram) ring(points []geom.Point) []draw.XY {
+func (d *fitDrawing) ring(points []geom.Point) []draw.XY {
 	var out []draw.XY
 	for _, p := range points {
 		out = append(out, d.point(p))
@@ -293,7 +293,7 @@ func (s *basinCut) foot() unit.Length {
 }
 
 // bowl is the basin, cut; its outline alone where its inside is not told.
-func (s *basinCut) bowl(d *diagram) []draw.Item {
+func (s *basinCut) bowl(d *fitDrawing) []draw.Item {
 	b := s.b
 	if !known(b.MidOff, b.Deep, b.Rim, b.Underside) {
 		return nil
@@ -311,7 +311,7 @@ func (s *basinCut) bowl(d *diagram) []draw.Item {
 }
 
 // pipe draws a pipe of a width along points: a wide black line with a white one in it.
-func (d *diagram) pipe(wide unit.Length, points ...geom.Point) []draw.Item {
+func (d *fitDrawing) pipe(wide unit.Length, points ...geom.Point) []draw.Item {
 	at := d.ring(points)
 	w := max(d.um(wide), 3*draw.Normal)
 	outer, inner := draw.Stroke(draw.Line(w), at...), draw.Stroke(draw.Pen{Width: w - 2*draw.Narrow, Color: draw.White}, at...)
@@ -321,7 +321,7 @@ func (d *diagram) pipe(wide unit.Length, points ...geom.Point) []draw.Item {
 // spoutWide is how wide a tap is drawn, where its plate says nothing of its spout.
 const spoutWide = 3 * unit.Inch / 4
 
-func (s *basinCut) tap(d *diagram, t place.Tap) []draw.Item {
+func (s *basinCut) tap(d *fitDrawing, t place.Tap) []draw.Item {
 	if !known(t.Off, t.Y, t.OutletOff, t.OutletY) {
 		return nil
 	}
@@ -340,7 +340,7 @@ func (s *basinCut) tap(d *diagram, t place.Tap) []draw.Item {
 }
 
 // drain is tailpiece, trap, arm and the pipe in the wall.
-func (s *basinCut) drain(d *diagram, w place.Waste) []draw.Item {
+func (s *basinCut) drain(d *fitDrawing, w place.Waste) []draw.Item {
 	pipe, ok := d.p.Fit.Places.Stub(w.Stub)
 	b := s.b
 	if !ok || !known(b.Off, b.Bottom, w.TailY) {
@@ -379,7 +379,7 @@ const jetSteps = 12
 
 // jetBand is between the nearest and the farthest way of the middle of the water: each is the parabola that leaves the outlet at its angle and
 // lands where the plan says.
-func jetBand(d *diagram, j fit.Jet) draw.Item {
+func jetBand(d *fitDrawing, j fit.Jet) draw.Item {
 	near, far := jetWay(j, j.Nearest), jetWay(j, j.Farthest)
 	ring := near
 	for i := len(far) - 1; i >= 0; i-- {

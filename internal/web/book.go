@@ -2,6 +2,7 @@ package web
 
 import (
 	"bytes"
+	"context"
 	"fmt"
 	"net/http"
 	"strconv"
@@ -9,6 +10,7 @@ import (
 
 	"dryfit/internal/draw"
 	"dryfit/internal/export"
+	"dryfit/internal/mend"
 	"dryfit/internal/plan"
 	"dryfit/internal/render/pdf"
 	"dryfit/internal/render/svg"
@@ -57,7 +59,11 @@ func book(v *view, r *http.Request) (*frame, error) {
 // sheets draws the book in the document's own units.
 func (v *view) sheets() []draw.Page {
 	return v.server.plans.book(v.Text, func() []draw.Page {
-		return sheet.Book(v.own(), sheet.Paper{})
+		m, err := mend.Make(context.WithoutCancel(v.ctx), "room.yaml", v.Text, v.Plan, mend.Options{}) // others may want it if who asked goes away
+		if err != nil {
+			panic("web: " + err.Error()) // only a canceled context is one
+		}
+		return sheet.MendedBook(v.own(), m, sheet.Paper{})
 	})
 }
 

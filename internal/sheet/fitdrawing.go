@@ -12,14 +12,14 @@ import (
 	"dryfit/internal/unit"
 )
 
-// diagram is a drawing of what is placed, seen square to one plane: shapes, words that name them, running dimensions round them. It is drawn
+// fitDrawing is a drawing of what is placed, seen square to one plane: shapes, words that name them, running dimensions round them. It is drawn
 // on paper with all its dimensions, on a screen with those that bear names.
-type diagram struct {
+type fitDrawing struct {
 	view
 	crowd
 	p     plan.Plan
 	area  geom.Rect // what must be seen
-	paint func(d *diagram) []draw.Item
+	paint func(d *fitDrawing) []draw.Item
 	names []named
 	ups   []upRun
 	along []alongRun
@@ -58,7 +58,7 @@ const sideGap = 9 * draw.MM
 const longestMark = 44
 
 // runs are the running dimensions at the present scale and place.
-func (d *diagram) runs() []parts.Running {
+func (d *fitDrawing) runs() []parts.Running {
 	b := d.box(d.area)
 	var out []parts.Running
 	for _, u := range d.ups {
@@ -81,7 +81,7 @@ func (d *diagram) runs() []parts.Running {
 }
 
 // markAll adds marks, those that read the same as one with all their names.
-func (d *diagram) markAll(r *run, all []report.Mark, from unit.Length, words bool, place func(unit.Length) draw.Um) {
+func (d *fitDrawing) markAll(r *run, all []report.Mark, from unit.Length, words bool, place func(unit.Length) draw.Um) {
 	for i := 0; i < len(all); {
 		value := d.p.Style.Bare(all[i].At - from)
 		text, k := value, i
@@ -104,7 +104,7 @@ func (d *diagram) markAll(r *run, all []report.Mark, from unit.Length, words boo
 }
 
 // reach is what the drawing covers with its dimensions, and a margin for words beside it.
-func (d *diagram) reach() draw.Box {
+func (d *fitDrawing) reach() draw.Box {
 	out := d.box(d.area).Inset(-sideGap)
 	for _, r := range d.runs() {
 		for _, w := range typeset.Placements(draw.Page{Items: r.Items()}) {
@@ -116,7 +116,7 @@ func (d *diagram) reach() draw.Box {
 }
 
 // items draws all of it within a box.
-func (d *diagram) items(within draw.Box) []draw.Item {
+func (d *fitDrawing) items(within draw.Box) []draw.Item {
 	d.within, d.taken, d.unnamed = within, nil, nil
 	var dims []draw.Item
 	for _, r := range d.runs() {
@@ -133,7 +133,7 @@ func (d *diagram) items(within draw.Box) []draw.Item {
 	return out
 }
 
-func (d *diagram) name(n named) []draw.Item {
+func (d *fitDrawing) name(n named) []draw.Item {
 	b := d.box(n.on)
 	l, ok := parts.Label{Body: n.word, Class: "name"}.In(b.Inset(gap / 3))
 	if ok && d.free(l.Box()) {
@@ -161,7 +161,7 @@ func (c *crowd) fits(items []draw.Item) bool {
 }
 
 // thing draws a shape that belongs to something in the document.
-func (d *diagram) thing(path, class, title string, items ...draw.Item) draw.Item {
+func (d *fitDrawing) thing(path, class, title string, items ...draw.Item) draw.Item {
 	g := draw.Group{Class: "thing " + class, Title: title, Items: items}
 	if d.ids != nil {
 		g.ID = d.ids(path)
@@ -170,7 +170,7 @@ func (d *diagram) thing(path, class, title string, items ...draw.Item) draw.Item
 }
 
 // across draws a line over the drawing at a height, a little beyond both sides.
-func (d *diagram) across(class string, y unit.Length, pen draw.Pen) draw.Item {
+func (d *fitDrawing) across(class string, y unit.Length, pen draw.Pen) draw.Item {
 	const over = 4 * draw.MM
 	b := d.box(d.area)
 	s := draw.Stroke(pen, draw.At(b.Lo.X-over, d.y(y)), draw.At(b.Hi.X+over, d.y(y)))
@@ -178,8 +178,8 @@ func (d *diagram) across(class string, y unit.Length, pen draw.Pen) draw.Item {
 	return s
 }
 
-// sheet puts the drawing at the largest scale at which it has room on the paper, with some left below, at the top of a new leaf.
-func (b *book) diagram(d *diagram, like leaf, below draw.Um) *flow {
+// fitDrawing puts a drawing at the largest scale at which it has room on the paper, with some left below, at the top of a new leaf.
+func (b *book) fitDrawing(d *fitDrawing, like leaf, below draw.Um) *flow {
 	d.n, like.paper = b.largestFor(d, below)
 	like.scale = d.words()
 	f := b.writer(like)
@@ -195,7 +195,7 @@ func (b *book) diagram(d *diagram, like leaf, below draw.Um) *flow {
 	return f
 }
 
-func (b *book) largestFor(d *diagram, below draw.Um) (int64, draw.Paper) {
+func (b *book) largestFor(d *fitDrawing, below draw.Um) (int64, draw.Paper) {
 	for _, n := range scales {
 		for _, paper := range b.orientations() {
 			d.n = n
@@ -210,14 +210,14 @@ func (b *book) largestFor(d *diagram, below draw.Um) (int64, draw.Paper) {
 }
 
 // screen draws it for a page on a screen, so wide that its lettering is read on a phone.
-func (d *diagram) screen(title string) Screen {
+func (d *fitDrawing) screen(title string) Screen {
 	const wide = 130 * draw.MM
 	for d.n = 4; d.n < 200; d.n++ {
 		if r := d.reach(); r.W() <= wide && r.H() <= 2*wide {
 			break
 		}
 	}
-	r := d.reach()
+	r := d.reach().Inset(-draw.MM)
 	d.at = d.at.Plus(draw.At(-r.Lo.X, -r.Lo.Y))
 	return Screen{draw.Page{Title: title, W: r.W(), H: r.H(), Items: d.items(draw.Span(0, 0, r.W(), r.H()))}, d.n}
 }
