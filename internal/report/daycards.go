@@ -118,6 +118,9 @@ func batchWords(p plan.Plan, w schedule.CardWork) []string {
 	for _, b := range p.Days.Batches {
 		if b.Task == w.Task && b.Session == w.Session {
 			out = append(out, fmt.Sprintf("%s, %s to %s on %s", Count(len(b.Pieces), "piece", "pieces"), b.Pieces[0], b.Pieces[len(b.Pieces)-1], b.Face))
+			if mix := mixWords(p, b); mix != "" {
+				out = append(out, mix)
+			}
 		}
 	}
 	return out

@@ -70,6 +70,15 @@ func datesWords(dates []calendar.Date) string {
 	return strings.Join(out, "; ")
 }
 
+// ClipWords tells how many stems and caps of leveling clips have to be there; "" where none are used.
+func ClipWords(p plan.Plan) string {
+	c, ok := Clips(p)
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("Leveling clips still to set: %d stems, which are used up; %d caps at one time, which come back when a wall is stripped.", c.Stems, c.Caps)
+}
+
 // Jobs lists every job by start.
 func Jobs(p plan.Plan) Table {
 	t := Table{Title: "Jobs", Columns: numbers(text("Job", "Work", "From", "To", "Who", "Can wait", "State"), 1), Empty: "No days are planned."}

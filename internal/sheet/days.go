@@ -15,6 +15,9 @@ func (b *book) days() {
 	f := b.writer(leaf{title: "Days", detail: "What to do when, and what waits", paper: b.paper.Paper})
 	f.paragraph(report.DaysAnswer(b.p), parts.Large, true)
 	f.table(report.DayFacts(b.p), 0)
+	if clips := report.ClipWords(b.p); clips != "" {
+		f.notes("", clips)
+	}
 	f.notes("Why it does not end earlier", report.CausesOf(b.p)...)
 	for _, c := range report.DayCards(b.p) {
 		if c.When != "done" {

@@ -23,6 +23,7 @@ type daysBody struct {
 	Later, Past []dayCard
 	Facts       report.Table
 	Why, While  []string
+	Clips       string
 	Chart       template.HTML
 	Jobs        report.Table
 	Hardening   report.Table
@@ -43,8 +44,10 @@ type dayWork struct {
 
 // doneMark notes what happened to a job: as planned by one button, or in its own times.
 type doneMark struct {
-	ID, Quick, Value string // the input that sets the whole entry
-	Fields           []field
+	Label        string
+	Quick, Value string // the input that sets the whole entry; none of what is done
+	Fields       []field
+	Open         bool
 }
 
 func days(v *view, r *http.Request) (*frame, error) {
@@ -85,6 +88,7 @@ func (v *view) tellDays(b *daysBody) (err error) {
 		}
 	}
 	b.Facts, b.Jobs, b.Hardening = report.DayFacts(v.Plan), report.Jobs(v.Plan), report.Hardening(v.Plan)
+	b.Clips = report.ClipWords(v.Plan)
 	b.Why, b.While = report.CausesOf(v.Plan), report.MeanwhileOf(v.Plan)
 	if chart, ok := sheet.BarsOnScreen(v.Plan); ok {
 		b.Chart, err = drawn(chart, "bars")
@@ -92,10 +96,10 @@ func (v *view) tellDays(b *daysBody) (err error) {
 	return err
 }
 
-// mark is the form of a job that ends with a session, and of one that is under way.
+// mark is the form of a job that ends with a session: what happened, or what was noted of it.
 func (v *view) mark(w report.DayWork) *doneMark {
 	t := v.Plan.Days.Tasks[w.Task]
-	if w.Done || !w.Last {
+	if !w.Last {
 		return nil
 	}
 	path := []string{"days", "done", t.Name}
@@ -103,7 +107,11 @@ func (v *view) mark(w report.DayWork) *doneMark {
 	for _, e := range []struct{ key, value string }{{"started", t.Start.String()}, {"finished", t.End.String()}} {
 		entry.Entries = append(entry.Entries, text.Entry{Key: e.key, Value: &text.Node{Kind: text.Scalar, Text: e.value}})
 	}
-	m := &doneMark{ID: idOf("done" + t.Name), Quick: doValue + ":" + pathName(path), Value: text.Flow(entry)}
+	m := &doneMark{Label: "Done otherwise", Quick: doValue + ":" + pathName(path), Value: text.Flow(entry)}
+	if w.Done {
+		m.Label, m.Quick = "What was noted", ""
+	}
+	m.Open = len(v.Refused) > 0 && len(v.about(path)) > 0
 	for _, f := range []struct{ key, label, like string }{
 		{"started", "Started", t.Start.String()}, {"took", "Took", t.Work.String()}, {"finished", "Finished", t.End.String()}, {"temperature", "The room had", v.sample("62 F", "17 C")},
 	} {
