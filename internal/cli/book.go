@@ -53,6 +53,9 @@ func writeBook(ctx context.Context, p plan.Plan, src []byte, dir string, paper s
 		{made{"pieces.csv", "every piece with its cut"}, func() error {
 			return writeFile(filepath.Join(dir, "pieces.csv"), export.PiecesCSV(p))
 		}},
+		{made{"checks.csv", "every clearance and connection"}, func() error {
+			return writeFile(filepath.Join(dir, "checks.csv"), export.ChecksCSV(p))
+		}},
 		{made{"order.csv", "what to buy, a row for each pack"}, func() error {
 			return writeFile(filepath.Join(dir, "order.csv"), export.OrderCSV(p))
 		}},

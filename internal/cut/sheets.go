@@ -57,6 +57,9 @@ func (c *cutter) nestProblem() (nest.Problem, []section) {
 	}
 	var from []section
 	for i, s := range c.sup {
+		if s.length <= 0 || s.width <= 0 {
+			continue // what it measures is not known, which is told where it is read
+		}
 		if len(s.bad) == 0 {
 			p.Sheets = append(p.Sheets, nest.Sheet{W: int64(s.length), H: int64(s.width), Price: c.prices.each[i], Count: s.count, Trim: int64(s.trim)})
 			from = append(from, section{supply: i, whole: true})

@@ -56,8 +56,17 @@ stub-outs:
   waste: {in: back, across: 160 from A, up: 300 above floor, diameter: 40, hole: 45}
   drain: {in: floor, off: {back: 300, right: 300}, diameter: 50}
 boxes:
-  outlet: {in: back, across: center 250 from A, up: center 800 above floor, width: 60, height: 90}
+  outlet: {in: back, across: center 250 from A, up: center 800 above floor, width: 60, height: 90, kind: receptacle, stands out: 20, surface burns: no}
+basins:
+  bowl: {kind: wall-hung, in: back, across: on middle, off: 150, up: top 500 above floor, outline: oval 400 x 300, rim: 12, bottom: 12, depth: 100, waste hole: 45}
+taps:
+  spout: {serves: bowl, mounted: deck, on: bowl, off: 40, reach: 90, outlet: {height: 90, angle: 10}, handle: {swings: unknown}}
+fittings:
+  bar: {kind: grab bar, in: left, across: center 500 from A, up: top 700 above floor, posts: 300, bar: 32, into: 50}
+  fan: {kind: fan, runs: always, flow: 40 cfm}
+may move: {bowl > up: -50 to 50, back > build-up > board: 0 to 3}
 in the wall:
+  stud: {in: back, kind: stud, across: 300 to 338 from A}
   riser: {in: back, kind: pipe, across: 420 to 440 from A, up: 0 to 420 above floor}
 tiles:
   plain: {size: 297 x 197 x 8, kind: porcelain, joint: 3, turns: half, per box: 6, breakage: 2, spares: 1, price: 30.00 per box, from: yard, lead time: 9 days}

@@ -222,6 +222,7 @@ func recheck(text []byte) []string {
 	r.stock()
 	r.buying(text)
 	r.days(text)
+	r.fits(text)
 	return r.wrong
 }
 

@@ -18,10 +18,19 @@ func (c *checker) basins() {
 		for _, person := range c.doc.People {
 			c.suits(s, person, height)
 		}
+		c.hollow(s, b)
 		c.basinOnTop(s, b)
 		c.beside(s, b.Wall, b.X, b.MidOff, b.Deep, b.Rim, rule.BasinSide, "center to the side wall")
 		c.edgeBeside(s, b)
 		c.jetless(s, b)
+	}
+}
+
+// hollow: a vessel is as high as it is deep, with its bottom; less contradicts itself.
+func (c *checker) hollow(s subject, b place.Basin) {
+	if d := b.Doc; d.Kind == document.Vessel {
+		inside := fact(d.Depth, d.At, "depth").Add(fact(d.Bottom, d.At, "bottom"))
+		c.least(s, "height", "{0}: its height, against its depth inside and its bottom", fact(d.Height, d.At, "height"), asked{limit: inside, cite: "the figures of one basin", mend: "look at height, depth and bottom: the figures contradict each other"})
 	}
 }
 

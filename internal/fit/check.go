@@ -101,7 +101,10 @@ func (c *checker) start(s subject, id, what string, a asked, values []diag.Value
 // facts notes what a check hangs on, and says whether all of it is known.
 func (c *checker) facts(k *Check, margin figure.Figure) State {
 	k.Uses, k.Missing = margin.Facts(), margin.Missing
-	if !margin.Known() {
+	if margin.Known() {
+		k.Missing = c.unread(k.Uses)
+	}
+	if len(k.Missing) > 0 {
 		return NotChecked
 	}
 	for _, t := range margin.Of {
@@ -113,6 +116,20 @@ func (c *checker) facts(k *Check, margin figure.Figure) State {
 		}
 	}
 	return Fits
+}
+
+// unread lists the corners where the floor or the ceiling was not read, of a check that hangs on these readings: the highest point may be there.
+func (c *checker) unread(uses []string) []string {
+	var out []string
+	for _, k := range c.room.Survey.Corners {
+		if !k.FloorKnown && slices.Contains(uses, downPath) {
+			out = append(out, downPath+" > "+k.Name)
+		}
+		if !k.CeilingKnown && slices.Contains(uses, upPath) {
+			out = append(out, upPath+" > "+k.Name)
+		}
+	}
+	return out
 }
 
 // tell notes a length that is worth knowing.

@@ -4,6 +4,7 @@ import (
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/figure"
+	"dryfit/internal/geom"
 	"dryfit/internal/place"
 	"dryfit/internal/rule"
 	"dryfit/internal/space"
@@ -77,8 +78,13 @@ func (c *checker) sweep(s subject, d place.Door) {
 	w, _ := c.at.Wall(d.Wall)
 	leaf := w.Frame.Outline(space.Envelope{}, d.Sweep, d.High)
 	handle := factOrZero(l.Handle, l.At, "handle")
+	reach := leaf.Plan.Bounds()
+	reach.Min, reach.Max = reach.Min.Sub(geom.Point{X: farFromDoor, Y: farFromDoor}), reach.Max.Add(geom.Point{X: farFromDoor, Y: farFromDoor})
 	for _, e := range c.at.Solids {
-		if e.Owner == d.Doc.At.Path || len(e.Plan) == 0 || e.Kind == space.Leaf || e.High.Hi <= leaf.High.Lo || e.High.Lo >= leaf.High.Hi {
+		if len(e.Plan) > 0 && !reach.Overlaps(e.Plan.Bounds()) {
+			continue
+		}
+		if e.Owner == d.Doc.At.Path || len(e.Plan) == 0 || e.Kind == space.Leaf || e.Kind == space.Trim && e.Wall == d.Wall || e.High.Hi <= leaf.High.Lo || e.High.Lo >= leaf.High.Hi {
 			continue
 		}
 		// The handle is on the leaf's room side: it passes nothing that the leaf itself does not, but at the end of the way it comes nearest.

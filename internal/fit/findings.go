@@ -64,7 +64,7 @@ func (c *checker) notChecked(k Check) {
 // slug is what a check is about, for the code of its finding.
 func slug(k Check) string {
 	id := strings.TrimPrefix(k.ID, k.At.Path+" > ")
-	if i := strings.Index(id, ": "); i >= 0 {
+	if i := strings.IndexAny(id, ":,"); i >= 0 {
 		id = id[:i]
 	}
 	return strings.ReplaceAll(strings.ToLower(id), " ", "-")

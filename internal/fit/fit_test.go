@@ -133,19 +133,6 @@ func (k Check) line() string {
 	return s + " by " + mm.Bare(k.Margin)
 }
 
-func testDump(t *testing.T) {
-	p, list := run(t)
-	for _, k := range p.Checks {
-		t.Logf("%-55s %-30s %s | %s", k.ID, k.line(), k.Value.Say(unit.DefaultStyle(unit.Millimetres)), k.Cite)
-	}
-	for _, f := range list {
-		t.Logf("%s %s: %s | %s", f.Class, f.Code, f.Say(unit.DefaultStyle(unit.Millimetres)), f.SayMend(unit.DefaultStyle(unit.Millimetres)))
-	}
-	for _, s := range p.Card {
-		t.Logf("%+v", s)
-	}
-}
-
 // The leaf, 760 wide, hangs 1000 from D, and the top's corner is 200 aside of its hinge. Off the door's wall by 740 it is 766.55 from the hinge, by
 // 734 it is 760.76; 1/8 in = 3.175 is to be clear. The leaf's way is a polygon round its circle, which takes up to 760 (1/cos(45°/16) - 1) = 0.92 more.
 func TestLeaf(t *testing.T) {

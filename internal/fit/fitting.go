@@ -25,9 +25,6 @@ func (c *checker) fittings() {
 		case document.TowelBar, document.GrabBar, document.Hook, document.WallShelf:
 			c.bar(s, f)
 		}
-		if f.Wall != "" {
-			c.rose(s, f)
-		}
 	}
 }
 
@@ -136,12 +133,4 @@ func (c *checker) bar(s subject, f place.Fitting) {
 		}
 	}
 	c.tell(s, "blocking", "{0}: middle of the blocking above the finished floor, before the wall is closed", c.up(f.Y))
-}
-
-// rose: the holes of a fitting hide under its fixing plates; a plate smaller than a screw's head hides nothing.
-func (c *checker) rose(s subject, f place.Fitting) {
-	if !f.Doc.Rose.Known || len(f.Screws) == 0 {
-		return
-	}
-	c.tell(s, "rose", "{0}: diameter of the plates that hide its holes", fact(f.Doc.Rose, f.Doc.At, "rose"))
 }

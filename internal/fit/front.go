@@ -49,7 +49,7 @@ const surveyPath = "survey > tape"
 
 // standsInWay reports whether an envelope is something that one bumps into: what hangs flat on a wall is not, nor is the way of a door.
 func standsInWay(e space.Envelope) bool {
-	return e.Kind == space.Fixture || e.Kind == space.Panel || e.Kind == space.Top
+	return e.Kind == space.Fixture || e.Kind == space.Carcass || e.Kind == space.Top
 }
 
 // across is how far the finished face of a wall is from that of another before it, as far as it moves with facts.

@@ -32,6 +32,10 @@ outline: round 360 => outline: round 700 | basins > bowl > on its top, left | mi
 kind: vessel => kind: drop-in ;; height: 130 => lip: 10 ;; slab, across: center 500 => slab, across: center 430.8 | basins > bowl > on its top, left | fits by 0
 kind: vessel => kind: drop-in ;; height: 130 => lip: 10 ;; slab, across: center 500 => slab, across: center 430.7 | basins > bowl > on its top, left | misses by -0.1
 
+# as high as it is deep, with its bottom: 110 + 12
+height: 130 => height: 122 | basins > bowl > height | fits by 0
+height: 130 => height: 121.9 | basins > bowl > height | misses by -0.1
+
 # top left under the recess: 40 - depth against 25, or 1/2 in = 12.7 by custom
 bowl, depth: 12, => bowl, depth: 15, | basins > bowl > top under recess | fits by 0
 bowl, depth: 12, => bowl, depth: 15.1, | basins > bowl > top under recess | misses by -0.1
@@ -62,6 +66,13 @@ opening: 12 => opening: 20 ;; up: center 1100 => up: center 1007.9 | taps > spou
     reach: 200 =>     reach: 42 ;; up: center 1100 => up: center 1006.1 | taps > spout > air gap | fits by 0
     reach: 200 =>     reach: 42 ;; up: center 1100 => up: center 1006 | taps > spout > air gap | misses by -0.1
     reach: 200 =>     reach: 42.1 ;; up: center 1100 => up: center 993.4 | taps > spout > air gap | fits by 0
+# in a corner: both walls within 4 times 12 of the opening's edge; neither is within 3 times
+    across: center 500 from A =>     across: center 66.5 from A ;;     reach: 200 =>     reach: 54 ;; up: center 1100 => up: center 1006.1 | taps > spout > air gap | fits by 0
+    across: center 500 from A =>     across: center 66.5 from A ;;     reach: 200 =>     reach: 54 ;; up: center 1100 => up: center 1006 | taps > spout > air gap | misses by -0.1
+    across: center 500 from A =>     across: center 66.6 from A ;;     reach: 200 =>     reach: 54 ;; up: center 1100 => up: center 993.4 | taps > spout > air gap | fits by 0
+# UK practice: twice the bore, not under 20
+units: mm => units: mm, rules: {sets: [UK practice]} ;; up: center 1100 => up: center 992 | taps > spout > air gap | fits by 0
+units: mm => units: mm, rules: {sets: [UK practice]} ;; up: center 1100 => up: center 991.9 | taps > spout > air gap | misses by -0.1
 
 # a spout on its body loses plate 27.5 + build-up 27.5 = 55 of its reach; less is behind the wall
 fixes to: face => fixes to: body ;;     reach: 200 =>     reach: 55 | taps > spout > outlet before the wall | fits by 0
@@ -124,6 +135,13 @@ seal: 51 => seal: 50.8 | wastes > pipe > seal least | fits by 0
 seal: 51 => seal: 50.7 | wastes > pipe > seal least | misses by -0.1
 seal: 51 => seal: 101.6 | wastes > pipe > seal most | fits by 0
 seal: 51 => seal: 101.7 | wastes > pipe > seal most | misses by -0.1
+units: mm => units: mm, rules: {sets: [UK practice]} ;; seal: 51 => seal: 75 | wastes > pipe > seal least | fits by 0
+units: mm => units: mm, rules: {sets: [UK practice]} ;; seal: 51 => seal: 74.9 | wastes > pipe > seal least | misses by -0.1
+units: mm => units: mm, rules: {sets: [UK practice]} ;; vent: 200 => vent: 1487.5 | wastes > pipe > arm length | fits by 0
+units: mm => units: mm, rules: {sets: [UK practice]} ;; vent: 200 => vent: 1487.6 | wastes > pipe > arm length | misses by -0.1
+# the inspector's own number goes before all
+units: mm => units: mm, rules: {sets: [UPC], inspector: {trap-seal-least: 60}} ;; seal: 51 => seal: 60 | wastes > pipe > seal least | fits by 0
+units: mm => units: mm, rules: {sets: [UPC], inspector: {trap-seal-least: 60}} ;; seal: 51 => seal: 59.9 | wastes > pipe > seal least | misses by -0.1
 size: 1-1/4 in => size: 1-1/2 in | wastes > pipe > trap size | fits by 6.35
 size: 1-1/4 in => size: 31.65 | wastes > pipe > trap size | misses by -0.1
 # outlet down to the weir 24 in = 609.6: 848 - pipe - fall 185/48 = 3.85, and half a pipe 15.88

@@ -119,10 +119,14 @@ func (c *checker) handle(s subject, t place.Tap, b place.Basin, served bool) {
 	}
 	const mend = "turn or move the tap, or what is near its handle"
 	if served {
-		overBowl := t.HandleX.Sub(b.MidX).Abs().Sub(b.Wide.Half()).Sub(t.Swings)
-		if !overBowl.Known() || overBowl.V < 0 {
+		beside := t.HandleX.Sub(b.MidX).Abs().Sub(b.Wide.Half()).Sub(t.Swings)
+		behind := b.MidOff.Sub(b.Deep.Half()).Sub(t.HandleOff).Sub(t.Swings)
+		if over := figure.Max(beside, behind); !over.Known() || over.V < 0 {
 			c.atLeast(s, "handle to the basin", "{0}: handle, over its swing, above the rim of {1}", t.HandleY.Sub(t.Swings).Sub(b.Rim), rule.HandleClear, mend, diag.T(b.Name))
 		}
+	}
+	if t.Doc.Mounted == document.Deck {
+		c.atLeast(s, "handle to the wall", "{0}: handle, over its swing, to the finished wall behind it", t.HandleOff.Sub(t.Swings), rule.HandleClear, mend)
 	}
 	for _, side := range sides {
 		d, wall := c.toSide(t.Wall, side.way, t.HandleX, t.HandleOff, figure.Number(0), t.HandleY)

@@ -36,6 +36,9 @@ func (r *room) moisture(own document.WoodMoves, g good, of string) (moistures, b
 		at = g.stock.At
 	}
 	if !name.Known {
+		if at.Path == "" {
+			at = diag.Place{Path: "stock"}
+		}
 		r.lacks(at, "the species of the wood of "+of)
 		return m, false
 	}

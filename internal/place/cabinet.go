@@ -34,7 +34,7 @@ func (p *placer) cabinets() {
 			c.Bottom = p.floor().Add(fact(d.Bottom, d.At, "bottom"))
 		}
 		p.out.Cabinets = append(p.out.Cabinets, c)
-		p.box(w, ok, space.Envelope{Name: d.Name, Owner: d.At.Path, At: d.At, Kind: space.Panel}, [2]figure.Figure{c.Left, c.Right}, [2]figure.Figure{c.Bottom, c.Top}, [2]figure.Figure{figure.Number(0), c.Depth})
+		p.box(w, ok, space.Envelope{Name: d.Name, Owner: d.At.Path, At: d.At, Kind: space.Carcass}, [2]figure.Figure{c.Left, c.Right}, [2]figure.Figure{c.Bottom, c.Top}, [2]figure.Figure{figure.Number(0), c.Depth})
 	}
 }
 

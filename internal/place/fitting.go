@@ -38,9 +38,6 @@ func (p *placer) fittings() {
 		if ok {
 			f.Left, f.Right = w.across(d.Across, under(d.At, "across"), width)
 			f.X = mean(f.Left, f.Right)
-			if d.Across.Center || d.Across.Side == document.On {
-				f.X = w.middle(d.Across, under(d.At, "across"))
-			}
 		}
 		f.Bottom, f.Top = p.up(w.Name, d.Up, under(d.At, "up"), height)
 		f.Y = mean(f.Bottom, f.Top)
@@ -78,6 +75,7 @@ func (p *placer) screwsOf(f *Fitting) {
 		e := space.Envelope{Name: d.Name + ", screw " + string(rune('1'+i%9)), Owner: d.At.Path, At: d.At, Kind: space.Screw, Wall: f.Wall, Round: true, Uses: f.ScrewFacts,
 			X: space.Span{Lo: s.X, Hi: s.X}, Y: space.Span{Lo: s.Y, Hi: s.Y}, High: space.Span{Lo: s.Y, Hi: s.Y}}
 		e.Z = space.Span{Lo: -d.Into.V, Hi: 0}
+		e.Holds = d.Kind == document.GrabBar
 		p.solid(e)
 	}
 }

@@ -41,12 +41,12 @@ func (w Wall) middle(a document.Across, path string) figure.Figure {
 	return mean(lo, hi)
 }
 
-// mean is the middle of two places; where both move alike, so does it.
+// mean is the middle of two places. A width that parts them cancels where their middle is what was told.
 func mean(lo, hi figure.Figure) figure.Figure {
 	if !lo.Known() || !hi.Known() {
 		return lo.Add(hi)
 	}
-	return lo.Moving(lo.V + (hi.V-lo.V)/2)
+	return lo.Add(hi).Half().Moving(lo.V + (hi.V-lo.V)/2)
 }
 
 // sign is +1 where a place counts to the right.

@@ -58,6 +58,7 @@ func Make(doc document.Room, room site.Room) Plan {
 	p.doors()
 	p.boxes()
 	p.fittings()
+	p.trims()
 	return p.out
 }
 

@@ -29,7 +29,10 @@ func (p *placer) stubs() {
 		for _, h := range face.Holes {
 			if h.Name == d.Name {
 				s.At, s.InFloor = h.Center, d.In.Text == "floor"
-				s.Hole = figure.Number(h.Drilled(p.doc.Tools)).Using(under(d.At, "diameter"))
+				s.Hole = figure.Number(h.Drilled(p.doc.Tools)).Using(under(d.At, "diameter"), "tools > core bits")
+				if d.Hole.Known {
+					s.Hole = fact(d.Hole, d.At, "hole")
+				}
 			}
 		}
 		if w, isWall := p.out.Wall(d.In.Text); ok && isWall {
@@ -94,9 +97,13 @@ func (p *placer) wastes() {
 		if d.Fall.Known {
 			fall = d.Fall.V
 		}
-		w.Fall = w.Arm.Times(int64(fall), int64(unit.One)).Using(under(d.At, "fall"))
+		slope := figure.Number(0).Using(under(d.At, "fall"))
+		if d.Fall.Unknown {
+			slope = figure.Missing(under(d.At, "fall"))
+		}
+		w.Fall = w.Arm.Add(slope).Times(int64(fall), int64(unit.One)).Using(under(d.At, "fall"))
 		toWall := w.Level.Sub(weir).Times(int64(fall), int64(unit.One))
-		w.Drop = w.TailY.Sub(s.Y).Sub(toWall)
+		w.Drop = w.TailY.Sub(s.Y).Sub(toWall.Add(slope))
 		w.Clamps = p.clamps(d, b)
 		p.out.Wastes = append(p.out.Wastes, w)
 		p.trap(w, b, s)

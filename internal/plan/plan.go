@@ -10,6 +10,7 @@ import (
 	"encoding/hex"
 	"slices"
 
+	"dryfit/internal/clash"
 	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
@@ -34,6 +35,7 @@ type Plan struct {
 	Tiling   tiling.Plan
 	Fit      fit.Plan
 	Wood     joinery.Plan
+	Clash    clash.Plan
 	Cut      cut.Plan
 	Takeoff  takeoff.Plan
 	Order    order.Plan
@@ -51,6 +53,7 @@ const (
 	UpToTiling
 	UpToFit // without any tile laid: fit knows a tile by its thickness
 	UpToWood
+	UpToClash
 	UpToCut
 	UpToTakeoff
 	UpToDays
@@ -108,6 +111,7 @@ var stages = [...]struct {
 	{"lay out", UpToTiling, lay},
 	{"fit", UpToFit, fits},
 	{"build", UpToWood, build},
+	{"clash", UpToClash, clashes},
 	{"cut", UpToCut, saw},
 	{"take off", UpToTakeoff, take},
 	{"days", UpToDays, days},

@@ -42,11 +42,12 @@ const (
 	Hole                  // a hole in the finished face
 	Cover                 // a plate over a hole
 	Clear                 // floor that must stay clear
-	Waste                 // a waste under a basin where no trap is told
+	Carcass               // a whole cabinet, told by its outside alone
+	Tile                  // one piece of tile on its face
 )
 
 var kindNames = [...]string{"fixture", "tap", "trap", "stop valve", "top", "panel", "shelf", "drawer", "drawer's way", "door's way", "door leaf", "fitting", "trim",
-	"joint", "stud", "blocking", "pipe", "cable", "nail plate", "screw", "hole", "cover plate", "clear floor", "waste"}
+	"joint", "stud", "blocking", "pipe", "cable", "nail plate", "screw", "hole", "cover plate", "clear floor", "cabinet", "tile"}
 
 func (k Kind) String() string { return kindNames[k] }
 
@@ -77,6 +78,11 @@ type Envelope struct {
 	Plan  geom.Ring // outline in the plan frame, counter-clockwise; empty for what is in a face alone
 	High  Span      // heights over the level line; for what is on a wall the same as Y
 	Keep  unit.Length
+	Face  geom.Ring // outline on its face, for what is no rectangle there: a piece of tile
+	// Travel is, of a drawer, how far it comes out.
+	Travel unit.Length
+	// Holds: what hangs on this screw pulls hard, a grab bar or a cabinet: it wants wood behind it.
+	Holds bool
 	// Round: the outline on the face is a circle about the middle of X and Y.
 	Round bool
 	// Uses are the document paths of the figures that it was placed by.

@@ -42,6 +42,7 @@ func book(v *view, r *http.Request) (*frame, error) {
 		{"book.pdf", "all sheets, to print at 100 %"},
 		{"wall.html", "the walls as one file that works on a phone without this machine"},
 		{"pieces.csv", "every piece with its cut"},
+		{"checks.csv", "every clearance and connection"},
 		{"order.csv", "what to buy, a row for each pack"},
 		{"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"},
 		{"days.ics", "the days for a calendar"},
@@ -125,6 +126,8 @@ func (v *view) file(name string, r *http.Request) (kind string, b []byte, err er
 		return "application/pdf", out.Bytes(), err
 	case "pieces.csv":
 		return "text/csv; charset=utf-8", export.PiecesCSV(v.own()), nil
+	case "checks.csv":
+		return "text/csv; charset=utf-8", export.ChecksCSV(v.own()), nil
 	case "order.csv":
 		return "text/csv; charset=utf-8", export.OrderCSV(v.own()), nil
 	case "order.xlsx":

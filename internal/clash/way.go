@@ -1,0 +1,44 @@
+package clash
+
+import (
+	"dryfit/internal/diag"
+	"dryfit/internal/rule"
+	"dryfit/internal/space"
+)
+
+// ways holds what moves, drawers, cabinet doors and the room's door, against what stands and against each other.
+func (h *holder) ways() {
+	moving := h.of(space.Pull, space.Swing)
+	standing := h.of(space.Fixture, space.Carcass, space.Panel, space.Top, space.Trim, space.Fitting, space.Stop)
+	leaves := h.of(space.Leaf)
+	var need = leafClear()
+	for i, a := range moving {
+		for _, b := range standing {
+			if a.Owner == b.Owner || len(b.Plan) == 0 {
+				continue
+			}
+			h.meet("way", "{0} to {1}", a, b, space.Apart(a, b), ask{need: need.Limit, class: diag.Stop, rule: need.ID, mend: "make it narrower, hinge it on the other side, or move what stands in its way"})
+		}
+		for _, b := range append(leaves[:len(leaves):len(leaves)], moving[i+1:]...) {
+			if a.Owner == b.Owner && a.Wall == b.Wall && sameFront(a, b) {
+				continue
+			}
+			h.meet("both open", "{0} to {1}, both open", a, b, space.Apart(a, b), ask{need: need.Limit, class: diag.Look, rule: need.ID, mend: "only one of them can be open; change the side of a hinge if both are wanted"})
+		}
+	}
+	for _, a := range leaves {
+		for _, b := range h.of(space.Panel) {
+			h.meet("way", "{0} to {1}", a, b, space.Apart(a, b), ask{need: need.Limit, class: diag.Stop, rule: need.ID, mend: "hang the leaf on the other side, let it open outward, or move the cabinet"})
+		}
+	}
+}
+
+// sameFront: drawers of one column lie over each other and doors of one pair open away from each other; their ways touch and do not clash.
+func sameFront(a, b space.Envelope) bool {
+	return a.X.Gap(b.X) >= 0 || a.High.Gap(b.High) >= 0
+}
+
+func leafClear() rule.Rule {
+	e, _ := rule.For(rule.Customary).Least(rule.LeafClear)
+	return e.Rule
+}
