@@ -18,6 +18,10 @@ func renamesBetween(before, after []byte) []Op {
 			ops = append(ops, keysRenamed([]string{collection}, a, b)...)
 		}
 	}
+	suppliers := []string{"buying", "suppliers"}
+	if a, b := text.At(was, suppliers), text.At(now, suppliers); a != nil && b != nil {
+		ops = append(ops, keysRenamed(suppliers, a, b)...)
+	}
 	return ops
 }
 

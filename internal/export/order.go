@@ -36,7 +36,8 @@ type purchase struct {
 	Proven    bool     `json:"proven" doc:"no other choice of packs costs less"`
 	Lead      *minutes `json:"lead,omitempty" doc:"from the order to the delivery; absent: not known"`
 	OrderedOn string   `json:"orderedOn,omitempty" doc:"date; absent: not ordered"`
-	OrderBy   string   `json:"orderBy,omitempty" doc:"date; absent: the days do not tell"`
+	NeedBy    string   `json:"needBy,omitempty" doc:"date of the latest start of the first job that takes it; absent: the days do not tell"`
+	OrderBy   string   `json:"orderBy,omitempty" doc:"date: that less the lead time; absent: not known"`
 }
 
 // packs is a number of one pack.
@@ -80,7 +81,7 @@ func purchaseOf(l order.Line) purchase {
 	bought := len(l.Packs) > 0
 	return purchase{What: l.What, Good: l.Good, Tile: l.Tile, At: placeOf(orPath(l.At, "goods")), Supplier: l.Supplier, Need: knownAmount(l.Need, l.Known),
 		Packs: list(l.Packs, packsOf), Have: knownAmount(l.Have, bought), Left: knownAmount(l.Left, bought), Back: list(l.Back, packsOf), Cost: known(price(l.Cost), l.Priced),
-		Typical: l.Typical, Proven: l.Proven, Lead: known(minutes(l.Lead), l.LeadKnown), OrderedOn: l.OrderedOn, OrderBy: l.OrderBy}
+		Typical: l.Typical, Proven: l.Proven, Lead: known(minutes(l.Lead), l.LeadKnown), OrderedOn: l.OrderedOn, NeedBy: l.NeedBy, OrderBy: l.OrderBy}
 }
 
 func packsOf(k order.Packs) packs {

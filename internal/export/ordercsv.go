@@ -54,7 +54,7 @@ func orderHeads(p plan.Plan) []string {
 	if p.Order.Currency != "" {
 		in = " (" + string(p.Order.Currency) + ")"
 	}
-	return []string{"what", "good", "needed", "in", "pack", "packs", "each" + in, "sum" + in, "from", "ordered on", "order by"}
+	return []string{"what", "good", "needed", "in", "pack", "packs", "each" + in, "sum" + in, "from", "ordered on", "order by", "needed by"}
 }
 
 func orderRows(p plan.Plan) [][]cell {
@@ -80,7 +80,7 @@ func lineRows(p plan.Plan, l order.Line) [][]cell {
 	if !l.Known {
 		need, in = said("not reckoned"), ""
 	}
-	row := []cell{said(l.What), said(l.Good), need, said(in), said(""), said(""), said(""), said(""), said(l.Supplier), said(l.OrderedOn), said(l.OrderBy)}
+	row := []cell{said(l.What), said(l.Good), need, said(in), said(""), said(""), said(""), said(""), said(l.Supplier), said(l.OrderedOn), said(l.OrderBy), said(l.NeedBy)}
 	var rows [][]cell
 	for i, k := range l.Packs {
 		r := append([]cell(nil), row...)

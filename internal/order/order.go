@@ -7,10 +7,13 @@
 package order
 
 import (
+	"slices"
+
 	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/money"
+	"dryfit/internal/schedule"
 	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
@@ -52,7 +55,9 @@ type Line struct {
 	Lead      unit.Minutes `json:"lead"`
 	LeadKnown bool         `json:"leadKnown"`
 	OrderedOn string       `json:"orderedOn,omitempty"`
-	OrderBy   string       `json:"orderBy,omitempty"` // a date; "" where the days do not tell
+	// NeedBy is the date of the latest start of the first job that takes it, OrderBy that less the lead time; "" where the days do not tell.
+	NeedBy  string `json:"needBy,omitempty"`
+	OrderBy string `json:"orderBy,omitempty"`
 }
 
 // Packs is a number of one pack.
@@ -84,8 +89,8 @@ type Compared struct {
 }
 
 // Make chooses the packs and adds up.
-func Make(doc document.Room, tiles tiling.Plan, sawn cut.Plan, needed takeoff.Plan) (Plan, diag.List, []diag.Assumption) {
-	m := &maker{doc: doc}
+func Make(doc document.Room, tiles tiling.Plan, sawn cut.Plan, needed takeoff.Plan, days schedule.Plan) (Plan, diag.List, []diag.Assumption) {
+	m := &maker{doc: doc, days: days}
 	m.out.Currency = doc.Buying.Currency.V
 	for _, g := range tiles.Goods {
 		m.out.Lines = append(m.out.Lines, m.tile(g, tiles))
@@ -112,6 +117,7 @@ func Make(doc document.Room, tiles tiling.Plan, sawn cut.Plan, needed takeoff.Pl
 
 type maker struct {
 	doc      document.Room
+	days     schedule.Plan
 	out      Plan
 	findings diag.List
 	assumed  []diag.Assumption
@@ -143,6 +149,9 @@ func (m *maker) line(need takeoff.Line) Line {
 	g := m.good(need.Good)
 	l := Line{What: need.What, Good: need.Good, At: need.At, Need: need.Need, Known: need.Known, Typical: need.Typical}
 	m.supply(&l, g.Supply)
+	if need.InsteadOf == "" {
+		m.date(&l, usedFor[need.Kind], facesOf(need))
+	}
 	if !need.Known || need.Good == "" {
 		return l
 	}
@@ -163,36 +172,50 @@ func (m *maker) supply(l *Line, s document.Supply) {
 
 // packs covers the need of a line with the packs of its good.
 func (m *maker) packs(l *Line, g document.Good) {
-	var fit []Packs
-	for _, p := range g.Packs {
-		if p.Size.Of == l.Need.Of {
-			fit = append(fit, Packs{Name: p.Name, Size: p.Size, Price: p.Price.V, Priced: p.Price.Known && m.currency()})
-		}
-	}
+	fit := m.offered(l.Need.Of, g)
 	if len(fit) == 0 {
 		m.findings.Add(diag.Unchecked, "pack-missing", g.At, "not priced: {0} is needed by {1}, and no pack of that is told", "write packs with their sizes and prices", diag.T(g.Name), diag.T(l.Need.Of.String()))
 		return
 	}
+	known := slices.DeleteFunc(slices.Clone(fit), func(p Packs) bool { return !p.Priced })
+	all := len(known) == len(fit)
+	if len(known) > 0 {
+		fit = known // what has no price is compared with nothing
+	}
 	c := Cover(l.Need.N, fit)
-	l.Proven, l.Priced = c.Proven, true
+	l.Proven, l.Priced = c.Proven && all, true
 	for i, n := range c.Counts {
-		if n == 0 {
-			continue
+		if n > 0 {
+			l.take(fit[i], n)
 		}
-		p := fit[i]
-		p.Count, p.Sum = n, p.Price.Times(n)
-		l.Packs = append(l.Packs, p)
-		l.Have = unit.Quantity{Of: p.Size.Of, N: l.Have.N + p.Size.N*int64(n)}
-		l.Cost += p.Sum
-		l.Priced = l.Priced && p.Priced
 	}
 	l.Left = unit.Quantity{Of: l.Need.Of, N: l.Have.N - l.Need.N}
 	if !l.Priced {
 		l.Cost = 0
 	}
-	if !l.Priced && m.currency() {
-		m.findings.Add(diag.Unchecked, "price-missing", g.At, "not priced: {0}; the price of a pack is missing", "write it behind the pack", diag.T(g.Name))
+	if !all && m.currency() {
+		m.findings.Add(diag.Unchecked, "price-missing", g.At, "not priced: {0}; the price of a pack is missing, so it is compared with none", "write it behind the pack", diag.T(g.Name))
 	}
+}
+
+// offered are the packs of a good that hold what is needed by.
+func (m *maker) offered(by unit.Dimension, g document.Good) []Packs {
+	var fit []Packs
+	for _, p := range g.Packs {
+		if p.Size.Of == by {
+			fit = append(fit, Packs{Name: p.Name, Size: p.Size, Price: p.Price.V, Priced: p.Price.Known && m.currency()})
+		}
+	}
+	return fit
+}
+
+// take puts so many of a pack on the line.
+func (l *Line) take(p Packs, n int) {
+	p.Count, p.Sum = n, p.Price.Times(n)
+	l.Packs = append(l.Packs, p)
+	l.Have = unit.Quantity{Of: p.Size.Of, N: l.Have.N + p.Size.N*int64(n)}
+	l.Cost += p.Sum
+	l.Priced = l.Priced && p.Priced
 }
 
 // back lists the packs that stay whole if nothing is wasted, where the supplier takes them.

@@ -10,6 +10,7 @@ import (
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/money"
+	"dryfit/internal/schedule"
 	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
@@ -59,7 +60,7 @@ func made(t *testing.T, src string) (Plan, diag.List) {
 		{What: "grout", Need: unit.Weighs(unit.Kilogram), Known: true},
 	}}
 	sawn := cut.Plan{Lots: []cut.Lot{{Stock: "ash", Buy: nil}}}
-	p, list, _ := Make(doc, tiles, sawn, needed)
+	p, list, _ := Make(doc, tiles, sawn, needed, schedule.Plan{})
 	return p, list
 }
 
@@ -147,14 +148,14 @@ func TestStockIsBought(t *testing.T) {
 	sheet := cut.Purchase{Length: 96 * unit.Inch, Width: 48 * unit.Inch, Count: 2, Price: 62_500, Priced: true}
 	half := cut.Purchase{Length: 48 * unit.Inch, Width: 48 * unit.Inch, Count: 1, Price: 40_000, Priced: true}
 	lot := cut.Lot{Stock: "birch ply", Kind: document.SheetStock, Buy: []cut.Purchase{sheet, half}, Verdict: cut.Verdict{Cheapest: true}}
-	p, found, _ := Make(doc, tiling.Plan{}, cut.Plan{Lots: []cut.Lot{lot}}, takeoff.Plan{})
+	p, found, _ := Make(doc, tiling.Plan{}, cut.Plan{Lots: []cut.Lot{lot}}, takeoff.Plan{}, schedule.Plan{})
 	l := p.Lines[0]
 	if len(found) > 0 || l.Cost != 165_000 || p.Goods != 165_000 || !l.Proven || l.Packs[0].Name != "96 x 48 in" || l.Need != unit.Count(3) || !p.Whole {
 		t.Errorf("%+v %v", p, found)
 	}
 	half.Priced = false
 	lot.Buy[1] = half
-	p, found, _ = Make(doc, tiling.Plan{}, cut.Plan{Lots: []cut.Lot{lot}}, takeoff.Plan{})
+	p, found, _ = Make(doc, tiling.Plan{}, cut.Plan{Lots: []cut.Lot{lot}}, takeoff.Plan{}, schedule.Plan{})
 	if p.Lines[0].Priced || p.Goods != 0 || p.Whole || len(found) != 1 {
 		t.Errorf("a sheet without a price is in a total: %+v %v", p, found)
 	}

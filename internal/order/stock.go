@@ -4,12 +4,14 @@ import (
 	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/schedule"
 	"dryfit/internal/unit"
 )
 
 // stock is the line of one stock of wood: the sheets, boards or sticks that the cutting plan buys. What it costs was looked for there.
 func (m *maker) stock(lot cut.Lot) Line {
 	l := Line{What: stockWords(lot.Kind), Good: lot.Stock, At: lot.At, Known: true, Priced: m.currency(), Proven: lot.Verdict.Cheapest}
+	m.date(&l, []schedule.Kind{schedule.Cabinet, schedule.GlueUp, schedule.Trim, schedule.Scribe}, nil)
 	style := unit.DefaultStyle(m.doc.Units)
 	for _, b := range lot.Buy {
 		p := Packs{Name: style.Bare(b.Length) + " " + style.System.String() + " long", Size: unit.Count(1), Count: b.Count, Price: b.Price, Priced: b.Priced && m.currency()}

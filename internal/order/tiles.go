@@ -2,10 +2,12 @@ package order
 
 import (
 	"fmt"
+	"slices"
 
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
 	"dryfit/internal/money"
+	"dryfit/internal/schedule"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
 )
@@ -15,6 +17,7 @@ func (m *maker) tile(g tiling.Good, all tiling.Plan) Line {
 	t := m.tileNamed(g.Tile)
 	l := Line{What: tileName(t, g), Good: g.Tile, Tile: true, At: t.At, Need: unit.Count(g.Buy), Known: true, Proven: true}
 	m.supply(&l, t.Supply)
+	m.date(&l, []schedule.Kind{schedule.DryLay, schedule.Set}, facesWith(all, g.Tile))
 	p := Packs{Name: "tile", Size: unit.Count(1), Count: g.Buy}
 	boxed := g.PerBox > 0
 	if boxed {
@@ -34,6 +37,17 @@ func (m *maker) tile(g tiling.Good, all tiling.Plan) Line {
 		m.findings.Add(diag.Unchecked, "price-missing", t.At, "not priced: {0}; its price, or how many are in a box, is missing", "write price: 84.00 per box, and per box", diag.T(t.Name))
 	}
 	return l
+}
+
+// facesWith are the faces that a tile is laid on.
+func facesWith(all tiling.Plan, tile string) []string {
+	var out []string
+	for _, f := range all.Faces {
+		if slices.ContainsFunc(f.Fields, func(z tiling.Field) bool { return z.Tile == tile }) {
+			out = append(out, f.Name)
+		}
+	}
+	return out
 }
 
 func (m *maker) takesBack(supplier string) bool {

@@ -58,10 +58,10 @@ func (m *maker) total() {
 	p.Whole = m.currency() && len(p.Unpriced) == 0 && !m.doc.Buying.Tax.Unknown && !m.deliveryUnknown()
 }
 
-// deliveryUnknown: some supplier's delivery is written as unknown.
+// deliveryUnknown: what some supplier's delivery costs, or from which sum on it is free, is written as unknown.
 func (m *maker) deliveryUnknown() bool {
 	return slices.ContainsFunc(m.out.Trips, func(t Trip) bool {
 		s, ok := m.supplier(t.Supplier)
-		return ok && s.Delivery.Unknown
+		return ok && (s.Delivery.Unknown || s.FreeFrom.Unknown && t.Delivered)
 	})
 }

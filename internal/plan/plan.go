@@ -180,7 +180,7 @@ func take(p *Plan, _ Options) bool {
 
 // buy chooses packs and adds up what they cost.
 func buy(p *Plan, _ Options) bool {
-	o, findings, assumed := order.Make(p.Document, p.Tiling, p.Cut, p.Takeoff)
+	o, findings, assumed := order.Make(p.Document, p.Tiling, p.Cut, p.Takeoff, p.Days)
 	p.Order = o
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)

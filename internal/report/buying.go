@@ -18,7 +18,7 @@ const notKnown = "not known"
 func Order(p plan.Plan) Table {
 	in := currencyIn(p)
 	t := Table{Title: "To buy", Empty: "Nothing is laid out yet, so nothing is needed.",
-		Columns: numbers(text("Good", "What", "How many", "Pack", "Each"+in, "Sum"+in, "Needed", "Left over", "From"), 2, 4, 5, 6, 7)}
+		Columns: numbers(text("Good", "What", "How many", "Pack", "Each"+in, "Sum"+in, "Needed", "Left over", "From", "Order by"), 2, 4, 5, 6, 7)}
 	for _, l := range p.Order.Lines {
 		t.Rows = append(t.Rows, orderRows(p, l)...)
 	}
@@ -29,11 +29,11 @@ func Order(p plan.Plan) Table {
 func orderRows(p plan.Plan, l order.Line) [][]string {
 	good, from := orNone(l.Good, "none chosen yet"), orNone(l.Supplier, "not told")
 	if len(l.Packs) == 0 {
-		return [][]string{{good, lineName(l), "", "none told", notKnown, notKnown, needWords(p, l), "", from}}
+		return [][]string{{good, lineName(l), "", "none told", notKnown, notKnown, needWords(p, l), "", from, byWords(l)}}
 	}
 	rows := [][]string{}
 	for i, k := range l.Packs {
-		row := []string{good, lineName(l), fmt.Sprint(k.Count), k.Name, notKnown, notKnown, "", "", from}
+		row := []string{good, lineName(l), fmt.Sprint(k.Count), k.Name, notKnown, notKnown, "", "", from, byWords(l)}
 		if i == 0 {
 			row[6], row[7] = needWords(p, l), p.Style.Say(l.Left)
 		}
@@ -43,6 +43,19 @@ func orderRows(p plan.Plan, l order.Line) [][]string {
 		rows = append(rows, row)
 	}
 	return rows
+}
+
+// byWords says by when a line has to be ordered, or that it is.
+func byWords(l order.Line) string {
+	switch {
+	case l.OrderedOn != "":
+		return "ordered " + l.OrderedOn
+	case l.OrderBy != "":
+		return l.OrderBy
+	case l.NeedBy != "":
+		return "there by " + l.NeedBy
+	}
+	return ""
 }
 
 // lineName is what a line is for; a tile good is a tile.

@@ -29,7 +29,11 @@ var plans = sync.OnceValue(func() []plan.Plan {
 // Rows are as wide as their heads.
 func TestTablesHaveTheirColumns(t *testing.T) {
 	for _, p := range plans() {
-		tables := []report.Table{report.Readings(p), report.Corners(p), report.Findings(p), report.Assumed(p), report.Goods(p)}
+		tables := []report.Table{report.Readings(p), report.Corners(p), report.Findings(p), report.Assumed(p), report.Goods(p),
+			report.Order(p), report.Cost(p), report.Trips(p), report.Alternatives(p), report.Back(p), report.Reckoned(p), report.Bedding(p), report.Weights(p), report.MixingDays(p)}
+		for _, x := range p.Takeoff.Recipes {
+			tables = append(tables, report.Mixing(p, x))
+		}
 		for _, f := range p.Tiling.Faces {
 			s, _ := p.Room.Face(f.Name)
 			tables = append(tables, report.Pieces(p, f), report.Saw(p, f), report.Edges(p, s), report.Holes(p, s, f), report.Buried(p, s))

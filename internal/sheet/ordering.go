@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"dryfit/internal/document"
 	"dryfit/internal/draw/parts"
 	"dryfit/internal/report"
 )
@@ -27,9 +28,16 @@ func (b *book) mixing() {
 		return
 	}
 	f := b.writer(leaf{title: "Mixing card", detail: "Powder, water, trowels", paper: b.paper.Landscape(), caution: mixCaution})
+	if len(b.p.Days.Batches) > 0 {
+		f.table(report.MixingDays(b.p), 0)
+		f.notes("", "By the hours that the days are planned with. Faster or slower than that, mix more or less at once; what has begun to set is thrown away, never thinned.")
+	}
 	for _, r := range b.p.Takeoff.Recipes {
 		f.table(report.Mixing(b.p, r), 0)
 		f.notes("", report.RecipeWords(r))
+	}
+	if b.seals() {
+		f.notes("", "Stone is sealed before it is grouted, so that grout does not stain it, and again when the grout has cured (common practice).")
 	}
 	f.table(report.Bedding(b.p), 0)
 	f.notes("", "Lift a tile now and then and look at its back: what is not covered was not in contact. Comb in one direction, press the tile across the ridges.",
@@ -45,4 +53,14 @@ func (b *book) reckoned() {
 	}
 	f := b.writer(leaf{title: "Quantities", detail: "What each was reckoned from", paper: b.paper.Landscape()})
 	f.table(report.Reckoned(b.p), 0)
+}
+
+// seals: something of the order is sealed.
+func (b *book) seals() bool {
+	for _, l := range b.p.Takeoff.Lines {
+		if l.Kind == document.Sealer {
+			return true
+		}
+	}
+	return false
 }

@@ -16,7 +16,7 @@ import (
 type Weight struct {
 	OnEach       unit.Mass  `json:"onEach"` // on a square metre, rounded up
 	Known        bool       `json:"known"`
-	Typical      bool       `json:"typical"` // some figure is no label's
+	Typical      bool       `json:"typical"` // some figure is no label's: always that of the fresh mortar
 	Carries      unit.Mass  `json:"carries"` // a square metre of the ground carries
 	CarriesKnown bool       `json:"carriesKnown"`
 	Source       string     `json:"source"` // of what it carries
@@ -26,13 +26,14 @@ type Weight struct {
 // weigh holds what a wall's tiling weighs against what its ground carries.
 func (m *maker) weigh(w *work) {
 	k := &w.out.Weight
-	total, typical, ok := m.tileMass(w)
+	total, _, ok := m.tileMass(w)
 	if !ok || w.out.Area <= 0 {
 		return
 	}
+	m.assume(diag.Place{Path: "goods"}, catalog.WetMortar.Cite(), "{0} weighs {1}, {2} {3}", diag.T(catalog.WetMortar.What), sayRate(catalog.WetMortar.Rate, m.doc.Units), diag.T(catalog.WetGrout.What), sayRate(catalog.WetGrout.Rate, m.doc.Units))
 	total += m.heavy(catalog.WetMortar, w.out.Bed) + m.heavy(catalog.WetGrout, w.out.Joints)
 	seen := w.out.Area + w.out.JointsArea
-	k.Known, k.Typical = true, typical
+	k.Known, k.Typical = true, true
 	k.OnEach = unit.Mass(unit.Weighs(total).Share(int64(unit.Metre.Times(unit.Metre)), int64(seen)).N)
 	if w.face.Kind != site.WallFace {
 		return

@@ -13,6 +13,7 @@ var buyPage = pageOf{name: "buy", tab: "Buy", fill: buy}
 type shopping struct {
 	Order, Cost, Trips, Compared, Back report.Table
 	Bedding, Weights, Reckoned         report.Table
+	Mixing                             report.Table
 	Cards                              []mixCard
 	Stack                              string
 	Files                              []file
@@ -31,7 +32,7 @@ func buy(v *view, r *http.Request) (*frame, error) {
 	}
 	p := v.Plan
 	s := shopping{Order: report.Order(p), Cost: report.Cost(p), Trips: report.Trips(p), Compared: report.Alternatives(p), Back: report.Back(p),
-		Bedding: report.Bedding(p), Weights: report.Weights(p), Reckoned: report.Reckoned(p), Stack: capital(report.StackWords(p)) + ".",
+		Mixing: report.MixingDays(p), Bedding: report.Bedding(p), Weights: report.Weights(p), Reckoned: report.Reckoned(p), Stack: capital(report.StackWords(p)) + ".",
 		Files: []file{{"order.csv", "the order, a row for each pack"}, {"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"}}}
 	var err error
 	if s.priced, err = v.priced(); err != nil {
