@@ -56,6 +56,9 @@ func writeBook(ctx context.Context, p plan.Plan, src []byte, dir string, paper s
 		{made{"checks.csv", "every clearance and connection"}, func() error {
 			return writeFile(filepath.Join(dir, "checks.csv"), export.ChecksCSV(p))
 		}},
+		{made{"stock.csv", "every piece of a sheet, board or stick"}, func() error {
+			return writeFile(filepath.Join(dir, "stock.csv"), export.StockCSV(p))
+		}},
 		{made{"order.csv", "what to buy, a row for each pack"}, func() error {
 			return writeFile(filepath.Join(dir, "order.csv"), export.OrderCSV(p))
 		}},

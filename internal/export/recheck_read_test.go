@@ -223,6 +223,7 @@ func recheck(text []byte) []string {
 	r.buying(text)
 	r.days(text)
 	r.fits(text)
+	r.sheets(text)
 	return r.wrong
 }
 

@@ -43,6 +43,7 @@ func book(v *view, r *http.Request) (*frame, error) {
 		{"wall.html", "the walls as one file that works on a phone without this machine"},
 		{"pieces.csv", "every piece with its cut"},
 		{"checks.csv", "every clearance and connection"},
+		{"stock.csv", "every piece of a sheet, board or stick"},
 		{"order.csv", "what to buy, a row for each pack"},
 		{"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"},
 		{"days.ics", "the days for a calendar"},
@@ -128,6 +129,8 @@ func (v *view) file(name string, r *http.Request) (kind string, b []byte, err er
 		return "text/csv; charset=utf-8", export.PiecesCSV(v.own()), nil
 	case "checks.csv":
 		return "text/csv; charset=utf-8", export.ChecksCSV(v.own()), nil
+	case "stock.csv":
+		return "text/csv; charset=utf-8", export.StockCSV(v.own()), nil
 	case "order.csv":
 		return "text/csv; charset=utf-8", export.OrderCSV(v.own()), nil
 	case "order.xlsx":
