@@ -39,6 +39,18 @@ type OnHand struct {
 // Stretch is from one place along a length to another.
 type Stretch struct{ From, To unit.Length }
 
+// Covered reports whether the sheets of a stock are laid out on a face.
+func (m *Room) Covered(face string) bool {
+	for _, s := range m.Stock {
+		for _, c := range s.Sale.Covers {
+			if c.Text == face {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // saleKeys are the keys of a stock that tell about buying it and what is there.
 var saleKeys = []key[Stock]{
 	fact("grain", "whether it has a grain that parts must follow; parts of what has none may be turned", choice("along or none", word[bool]{"along", false}, word[bool]{"none", true}), func(s *Stock) *Value[bool] { return &s.Sale.Plain }).unless("along the length").like("along"),

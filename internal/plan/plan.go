@@ -16,6 +16,7 @@ import (
 	"dryfit/internal/document"
 	"dryfit/internal/fit"
 	"dryfit/internal/joinery"
+	"dryfit/internal/lining"
 	"dryfit/internal/order"
 	"dryfit/internal/place"
 	"dryfit/internal/schedule"
@@ -36,6 +37,7 @@ type Plan struct {
 	Fit      fit.Plan
 	Wood     joinery.Plan
 	Clash    clash.Plan
+	Lining   lining.Plan // sheets of board on the faces
 	Cut      cut.Plan
 	Takeoff  takeoff.Plan
 	Order    order.Plan
@@ -162,7 +164,11 @@ func build(p *Plan, _ Options) bool {
 }
 
 func saw(p *Plan, _ Options) bool {
-	c, findings, assumed := cut.Make(p.Document, p.Wood.Parts())
+	sheets, findings, assumed := lining.Make(p.Document, p.Room)
+	p.Lining = sheets
+	p.Findings = append(p.Findings, findings...)
+	p.Assumed = append(p.Assumed, assumed...)
+	c, findings, assumed := cut.Make(p.Document, append(p.Wood.Parts(), sheets.Parts()...))
 	p.Cut = c
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)

@@ -32,6 +32,7 @@ func (b *book) all() []draw.Page {
 	}
 	b.cutting()
 	b.wood()
+	b.lining()
 	b.stock()
 	b.goods()
 	b.ordering()

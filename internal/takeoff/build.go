@@ -60,7 +60,9 @@ func (m *maker) board(f site.Face, l document.Layer, a unit.Area) {
 	if !named {
 		return
 	}
-	m.add(document.BackerBoard, "board", g, true, part{Part: Part{Face: f.Name, For: l.Label, Amount: unit.Spreads(a)}})
+	if !m.doc.Covered(f.Name) { // else its sheets are laid out one by one, and bought as stock
+		m.add(document.BackerBoard, "board", g, true, part{Part: Part{Face: f.Name, For: l.Label, Amount: unit.Spreads(a)}})
+	}
 	sheet := sides(g)
 	if sheet[0] == 0 {
 		m.found(diag.Unchecked, "board-sheet", g.At, "not reckoned: tape and screws of {0} on {1}; the sides of a sheet are missing", "write its pack like 3 x 5 ft sheet", diag.T(g.Name), diag.T(f.Name))

@@ -15,6 +15,7 @@ import (
 type stockCuts struct {
 	Buy, Offcuts report.Table
 	Lots         []stockLot
+	Boards       []report.Table // sheets on the faces that they cover
 }
 
 // stockLot is one stock with its drawings and its pieces.
@@ -45,6 +46,9 @@ func (v *view) stockCuts(done map[string]string) (*stockCuts, error) {
 		return nil, nil
 	}
 	out := &stockCuts{Buy: report.StockBuy(p), Offcuts: report.Offcuts(p)}
+	for _, f := range p.Lining.Faces {
+		out.Boards = append(out.Boards, report.Lining(p, f))
+	}
 	for i, l := range p.Cut.Lots {
 		lot := stockLot{Name: l.Stock, Words: report.LotWords(p, l), Kerf: report.KerfOf(p, l), Pieces: stockPieces(p, i, done)}
 		for k, u := range l.Used {
