@@ -8,16 +8,19 @@ import (
 	"dryfit/internal/demo"
 	"dryfit/internal/document"
 	"dryfit/internal/plan"
+	"dryfit/internal/text"
 )
 
-// The checks and all remedies of the built-in rooms.
+// The checks and all remedies of the built-in rooms, from their texts; these are parsed once, as a page does.
 func BenchmarkDemo(b *testing.B) {
 	ctx := context.Background()
 	for _, r := range demo.Rooms() {
 		b.Run(r.File, func(b *testing.B) {
 			for b.Loop() {
-				made, _ := plan.Make(ctx, r.File, r.Text, plan.Options{UpTo: plan.UpToFit})
-				m, _ := Make(ctx, r.File, r.Text, made, Options{})
+				src := text.Parsed(r.Text)
+				doc, found := document.ReadFrom(r.File, src)
+				made, _ := plan.Of(ctx, r.Text, doc, found, plan.Options{UpTo: plan.UpToFit})
+				m, _ := Of(ctx, document.DraftOf(r.File, src), made, Options{})
 				b.ReportMetric(float64(m.Runs), "runs")
 			}
 		})
