@@ -15,8 +15,8 @@ type ClearFloor struct {
 	From, Asked unit.Length
 	Is, Needed  string
 	Misses      bool
-	Words       string // "bowl: 34-1/8 in clear, 21 in asked"
-	Short       string // "34-1/8 in clear, 21 in asked"
+	Words       string // "bowl: has 34-1/8 in, needs 21 in"
+	Short       string // "has 34-1/8 in, needs 21 in"
 }
 
 // Clear lists the floor that the checks hold clear before basins and WCs, where all of it is known.
@@ -44,7 +44,7 @@ func Clear(p plan.Plan) []ClearFloor {
 		add(c.Name, c.Doc.At.Path, c.Wall, c.X, wide, c.Front, "clear in front")
 	}
 	for i, c := range out {
-		out[i].Short = c.Is + " clear, " + c.Needed + " asked"
+		out[i].Short = "has " + c.Is + ", needs " + c.Needed
 		if c.Misses {
 			out[i].Short += ": misses"
 		}

@@ -178,11 +178,33 @@ func (d *clearDrawing) clear(c report.ClearFloor) draw.Item {
 func (d *clearDrawing) clearWords(c report.ClearFloor) []draw.Item {
 	w, _ := d.p.Fit.Places.Wall(c.Wall)
 	mid := d.point(w.Frame.At((c.Left+c.Right)/2, c.From+c.Asked/2))
-	items, ok := d.leader(mid, strings.Split(c.Short, ", "), d.over)
+	lines := strings.Split(c.Short, ", ")
+	a, b := d.point(w.Frame.At(c.Left, c.From)), d.point(w.Frame.At(c.Right, c.From+c.Asked))
+	if items, ok := d.stacked(lines, mid, draw.Span(min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y))); ok {
+		return items
+	}
+	items, ok := d.leader(mid, lines, d.over)
 	if !ok {
 		d.left = append(d.left, c.Words)
 	}
 	return items
+}
+
+// stacked sets two words one over the other about a place, where both stand in a box and are free.
+func (c *crowd) stacked(lines []string, mid draw.XY, in draw.Box) ([]draw.Item, bool) {
+	const step = 2 * draw.MM
+	var out []draw.Item
+	y := mid.Y + step*draw.Um(len(lines)-1)
+	for _, line := range lines {
+		l := parts.Label{At: draw.At(mid.X, y), Body: line, Class: "clear", Clear: true}
+		if box := l.Box().Inset(300); !in.Holds(box) || !c.free(box) {
+			return nil, false
+		}
+		out = append(out, l.Items()...)
+		y -= 2 * step
+	}
+	c.takeTexts(out)
+	return out, true
 }
 
 // centered is a fixture with its center line.

@@ -29,6 +29,7 @@ var fitShelves = []shelf{
 
 // fitted is what the page says of what is placed.
 type fitted struct {
+	fitDrawn
 	Groups []checkGroup
 	Cards  []report.Table
 	All    *remedy // mends all at once
@@ -75,6 +76,7 @@ type checkGroup struct {
 type checkSaid struct {
 	report.CheckLine
 	ID, Class string
+	Shown     string // its name in a drawing; "" where it is in none
 	Ways      []remedy
 	Asks      []field
 	Other     []string // facts that this page has no input for, or has asked for already
@@ -99,7 +101,11 @@ func fitting(v *view, r *http.Request) (*frame, error) {
 	if err != nil {
 		return nil, err
 	}
-	f := fitted{Ways: v.shelfLinks(fitShelves, r.FormValue("enter")), Groups: v.checkGroups(m), Margin: report.Margins(v.Plan, m, marginsShown)}
+	d, err := v.fitDrawings()
+	if err != nil {
+		return nil, err
+	}
+	f := fitted{fitDrawn: d, Ways: v.shelfLinks(fitShelves, r.FormValue("enter")), Groups: v.checkGroups(m, d), Margin: report.Margins(v.Plan, m, marginsShown)}
 	if all, ok := report.Together(v.Plan, m); ok {
 		one := remedyOf(all)
 		f.All = &one
@@ -116,7 +122,7 @@ func fitting(v *view, r *http.Request) (*frame, error) {
 	return &frame{Title: "Fit", Question: "Does it all fit, and what if not?", Answer: report.FitAnswer(v.Plan), Body: f}, nil
 }
 
-func (v *view) checkGroups(m mend.Mends) []checkGroup {
+func (v *view) checkGroups(m mend.Mends, d fitDrawn) []checkGroup {
 	lines := report.Checks(v.Plan)
 	asked := map[string]bool{}
 	var out []checkGroup
@@ -125,6 +131,7 @@ func (v *view) checkGroups(m mend.Mends) []checkGroup {
 		for _, l := range lines {
 			if l.State == t.state {
 				c := v.checkSaid(l, asked)
+				c.Shown = d.of(l)
 				for _, r := range report.Remedies(v.Plan, m, l.ID) {
 					c.Ways = append(c.Ways, remedyOf(r))
 				}
