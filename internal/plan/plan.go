@@ -44,6 +44,8 @@ type Plan struct {
 	Days     schedule.Plan
 	Findings diag.List
 	Assumed  []diag.Assumption
+	// FitAssumed is how many of Assumed measuring and fitting took: what the checks hang on, whatever stages run besides.
+	FitAssumed int
 }
 
 // Stage is a point in the pipeline to stop after.
@@ -125,6 +127,7 @@ func solve(p *Plan, _ Options) bool {
 	p.Room = room
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
+	p.FitAssumed += len(assumed)
 	return room.Survey.Fixed
 }
 
@@ -152,6 +155,7 @@ func fits(p *Plan, _ Options) bool {
 	p.Fit = checks
 	p.Findings = append(p.Findings, findings...)
 	p.Assumed = append(p.Assumed, assumed...)
+	p.FitAssumed += len(assumed)
 	return true
 }
 

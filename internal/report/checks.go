@@ -156,7 +156,7 @@ func FitAnswer(p plan.Plan) string {
 	if n.NotChecked == 0 {
 		first = ""
 	}
-	return fmt.Sprintf("%s%s assumed; %s. %d of %d clearances fit.", first, Count(len(p.Assumed), "fact is", "facts are"), missWords(n.Misses), n.Fits, n.Fits+n.Misses+n.NotChecked)
+	return fmt.Sprintf("%s%s assumed; %s. %d of %d clearances fit.", first, Count(p.FitAssumed, "fact is", "facts are"), missWords(n.Misses), n.Fits, n.Fits+n.Misses+n.NotChecked)
 }
 
 func missWords(n int) string {
