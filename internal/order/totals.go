@@ -28,6 +28,9 @@ func (m *maker) trips() {
 
 func (m *maker) deliver(t *Trip) {
 	s, ok := m.supplier(t.Supplier)
+	if ok && m.currency() && (s.Delivery.Unknown || s.Delivery.Known && s.FreeFrom.Unknown) {
+		m.findings.Add(diag.Unchecked, "delivery-missing", s.At, "not known: what the delivery by {0} costs, or from which sum on it is free", "ask, and write it with the supplier", diag.T(s.Name))
+	}
 	if !ok || !s.Delivery.Known || !m.currency() {
 		return
 	}
