@@ -59,6 +59,9 @@ func writeBook(ctx context.Context, p plan.Plan, src []byte, dir string, paper s
 		{made{"stock.csv", "every piece of a sheet, board or stick"}, func() error {
 			return writeFile(filepath.Join(dir, "stock.csv"), export.StockCSV(p))
 		}},
+		{made{"wood.csv", "every part of wood with what is done to it"}, func() error {
+			return writeFile(filepath.Join(dir, "wood.csv"), export.WoodCSV(p))
+		}},
 		{made{"order.csv", "what to buy, a row for each pack"}, func() error {
 			return writeFile(filepath.Join(dir, "order.csv"), export.OrderCSV(p))
 		}},

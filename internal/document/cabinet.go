@@ -223,8 +223,8 @@ var shelf = record("a shelf", func(s *Shelf, at diag.Place) { s.At = at },
 )
 
 var leave = record("extra width to scribe", func(*Leave, diag.Place) {},
-	fact("left", "at the left side", length(within), func(l *Leave) *Value[unit.Length] { return &l.Left }).unless("0").like("1/2"),
-	fact("right", "at the right side", length(within), func(l *Leave) *Value[unit.Length] { return &l.Right }).unless("0").like("1/2"),
+	fact("left", "the width of a filler strip at the left side, before it is scribed", length(within), func(l *Leave) *Value[unit.Length] { return &l.Left }).unless("0").like("1/2"),
+	fact("right", "the width of a filler strip at the right side", length(within), func(l *Leave) *Value[unit.Length] { return &l.Right }).unless("0").like("1/2"),
 	fact("back", "at the back edges of the sides", length(within), func(l *Leave) *Value[unit.Length] { return &l.Back }).unless("0").like("1/4"),
 )
 

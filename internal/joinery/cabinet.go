@@ -108,6 +108,7 @@ func (r *room) build(doc document.Cabinet) (Cabinet, outline, bool) {
 	b := &builder{r: r, name: doc.Name, at: doc.At}
 	b.carcass(o)
 	c.Fronts, c.Drawers = b.fronts(o)
+	b.fillers(o)
 	for _, p := range b.pieces {
 		c.Pieces = append(c.Pieces, *p)
 	}
@@ -126,6 +127,9 @@ func (r *room) build(doc document.Cabinet) (Cabinet, outline, bool) {
 
 // outline fills the defaults in and tells of what is missing.
 func (r *room) outline(doc document.Cabinet) (outline, bool) {
+	if !r.sure(doc, doc.Name, "Hinges", "Slides", "Drawers", "Screws", "Raise", "Long", "Box", "Opens") {
+		return outline{}, false
+	}
 	o := outline{doc: doc, h: doc.Height.V, d: doc.Depth.V, toe: doc.Toe, band: doc.Banding.Or(0)}
 	ok := r.known(doc.Height, doc.At, "the height of "+doc.Name)
 	ok = r.known(doc.Depth, doc.At, "the depth of "+doc.Name) && ok
@@ -147,7 +151,9 @@ func (r *room) outline(doc document.Cabinet) (outline, bool) {
 	}
 	o.backFace = doc.BackSet.Or(0) + o.back.thick
 	o.floor = o.foot + o.toeHigh() + o.panels.thick
-	o.rail = doc.TopRail.Or(r.round(4*unit.Inch, 100*unit.Millimetre))
+	if doc.Top.Or(document.TopRails) == document.TopRails || doc.Screws.Given || doc.Stands.V == document.OnWall {
+		o.rail = r.usual(doc.TopRail, r.round(4*unit.Inch, 100*unit.Millimetre), doc.At, "the width of the rails of "+doc.Name)
+	}
 	o.ceiling = o.h
 	if doc.Top.Or(document.TopRails) != document.TopOpen {
 		o.ceiling -= o.panels.thick

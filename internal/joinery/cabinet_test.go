@@ -189,7 +189,7 @@ func TestFronts(t *testing.T) {
 // Each trouble is told once, with its code.
 func TestCabinetTrouble(t *testing.T) {
 	for _, c := range []struct{ old, new, want string }{
-		{"height: 32-1/2", "height: unknown", "wood-missing"},
+		{"height: 32-1/2", "height: unknown", "wood-unknown"},
 		{"depth: 20", "depth: 7", "rails-wide"},         // two rails of 4
 		{"depth: 20", "depth: 1/8", "cabinet-full"},     // the back alone is 7/32
 		{"height: 32-1/2", "height: 5", "cabinet-full"}, // 4 of toe, and two panels

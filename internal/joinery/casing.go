@@ -21,7 +21,7 @@ func (r *room) opening(name string) (site.Face, site.Opening, bool) {
 
 // usualReveal is how far a casing stands back from the inside of a jamb: 3/16 in, 5 mm (common practice).
 func (m *trimmer) reveal() unit.Length {
-	return m.doc.Reveal.Or(m.r.round(3*unit.Inch/16, 5*unit.Millimetre))
+	return m.r.usual(m.doc.Reveal, m.r.round(3*unit.Inch/16, 5*unit.Millimetre), m.doc.At, "the reveal of "+m.doc.Name)
 }
 
 // casings frame openings: legs and head mitered, all round where that is asked for. Front edges are the outer ones, which keep the

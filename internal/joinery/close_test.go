@@ -129,7 +129,7 @@ func TestCabinetsClose(t *testing.T) {
 			rt.Fatalf("%v\n%s", r.found, words)
 		}
 		for _, f := range r.found {
-			if !strings.HasPrefix(f.Code, "drawer-") && f.Code != "cup-outside" && f.Code != "plate-outside" && f.Code != "door-low" && f.Code != "frame-full" {
+			if !strings.HasPrefix(f.Code, "drawer-") && f.Code != "cup-outside" && f.Code != "plate-outside" && f.Code != "door-low" && f.Code != "frame-full" && f.Code != "filler" {
 				rt.Fatalf("%s %s\n%s", f.Code, f.Say(unit.DefaultStyle(unit.Inches)), words)
 			}
 		}
@@ -175,6 +175,7 @@ func randomCabinet(t *rapid.T) string {
 	if stands == "legs" {
 		line("legs: {section: 1-3/4, tapered on: [%s], from: 1, to: 1}", pick("taper", "inner", "outer", "front", "sides"))
 	}
+	line("leave: {left: %s, right: %s, back: 1/4}", pick("left filler", "0", "1"), pick("right filler", "0", "3/4"))
 	line("fronts are: %s", pick("fronts", "inset", "overlay"))
 	if stands == "wall" {
 		line("screws: {length: 4, down: 2, from left: [4]}")

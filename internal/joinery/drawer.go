@@ -35,8 +35,8 @@ func (b *builder) drawer(o outline, f Front) (Drawer, bool) {
 	d.Box = f.Behind
 	d.Box.Lo[xAxis] += slides.Side.V
 	d.Box.Hi[xAxis] -= slides.Side.V
-	d.Box.Lo[yAxis] += slides.Low.Or(b.r.round(unit.Inch/2, 13*unit.Millimetre))
-	d.Box.Hi[yAxis] -= slides.Above.Or(b.r.round(unit.Inch/4, 6*unit.Millimetre))
+	d.Box.Lo[yAxis] += b.r.usual(slides.Low, b.r.round(unit.Inch/2, 13*unit.Millimetre), o.doc.At, "the room under the drawers of "+b.name)
+	d.Box.Hi[yAxis] -= b.r.usual(slides.Above, b.r.round(unit.Inch/4, 6*unit.Millimetre), o.doc.At, "the room over the drawers of "+b.name)
 	d.Box.Lo[zAxis] = d.Box.Hi[zAxis] - long.V
 	if !b.drawerHeight(&d, doc) || !b.drawerDepth(o, f, d) {
 		return d, false
@@ -102,9 +102,9 @@ func (b *builder) drawerBox(o outline, d *Drawer, s, floor good) {
 // drawerFloor plows the groove round the box and cuts the bottom less its slack.
 func (b *builder) drawerFloor(o outline, d *Drawer, floor good, x0, x1 unit.Length, walls []*Piece) {
 	how := o.doc.Drawers
-	deep := how.GrooveIn.Or(b.r.round(unit.Inch/4, 6*unit.Millimetre))
-	slack := how.Slack.Or(b.r.round(unit.Inch/16, 2*unit.Millimetre))
-	y := d.Box.Lo[yAxis] + how.GrooveUp.Or(b.r.round(unit.Inch/2, 12*unit.Millimetre))
+	deep := b.r.usual(how.GrooveIn, b.r.round(unit.Inch/4, 6*unit.Millimetre), o.doc.At, "the depth of the grooves for drawer bottoms of "+b.name)
+	slack := b.r.usual(how.Slack, b.r.round(unit.Inch/16, 2*unit.Millimetre), o.doc.At, "the slack of drawer bottoms of "+b.name)
+	y := d.Box.Lo[yAxis] + b.r.usual(how.GrooveUp, b.r.round(unit.Inch/2, 12*unit.Millimetre), o.doc.At, "the height of the grooves for drawer bottoms of "+b.name)
 	thick := walls[0].Box.Size(xAxis)
 	z0, z1 := d.Box.Lo[zAxis]+thick, d.Box.Hi[zAxis]-thick
 	bed := span(x0-deep, x1+deep, y, y+floor.thick, z0-deep, z1+deep)

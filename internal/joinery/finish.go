@@ -23,6 +23,7 @@ type Finish struct {
 }
 
 func (r *room) finish(doc document.Finish) Finish {
+	r.sure(doc, doc.Name, "Coats", "Cover", "Hours", "Cures")
 	f := Finish{Name: doc.Name, At: doc.At, Coats: doc.Coats.V, Between: doc.Hours.V, Until: doc.Cures.V, Grits: doc.Grits}
 	for _, on := range doc.On {
 		f.On = append(f.On, on.Text)

@@ -25,7 +25,7 @@ func (o outline) overlay() bool { return o.doc.Set.Or(document.Overlay) == docum
 
 // reveal is the gap round and between fronts.
 func (r *room) reveal(o outline) unit.Length {
-	return o.doc.Reveal.Or(r.round(unit.Inch/8, 3*unit.Millimetre))
+	return r.usual(o.doc.Reveal, r.round(unit.Inch/8, 3*unit.Millimetre), o.doc.At, "the reveal of the fronts of "+o.doc.Name)
 }
 
 // frontThickness is how thick the fronts are; 0 where the cabinet has none.
@@ -140,7 +140,7 @@ func (b *builder) frontArea(o outline, cols [][2]unit.Length, i int, s good) Box
 	if !o.overlay() {
 		return span(cols[i][0]+gap, cols[i][1]-gap, o.floor+gap, o.ceiling-gap, o.d-s.thick, o.d)
 	}
-	edge := o.doc.EdgeShows.Or(gap / 2)
+	edge := b.r.usual(o.doc.EdgeShows, gap/2, o.doc.At, "the edge reveal of the fronts of "+b.name)
 	box := span(edge, o.w-edge, o.floor-o.panels.thick+edge, o.h-edge, o.d, o.d+s.thick)
 	if i > 0 {
 		box.Lo[xAxis] = (cols[i-1][1]+cols[i][0])/2 + gap/2

@@ -14,7 +14,7 @@ func (f framing) gap(open Box, groove document.Joint, p good) unit.Length {
 	least := f.b.r.round(unit.Inch/32, unit.Millimetre) // for assembly; common practice
 	told := f.o.doc.Frame.Gap
 	if !p.solid {
-		return told.Or(least)
+		return f.b.r.usual(told, least, f.o.doc.At, "the gap at the panels of "+f.o.doc.Name)
 	}
 	wide := open.Size(f.along) + 2*groove.Depth
 	s, ok := f.b.r.swing(p, wide, f.of)

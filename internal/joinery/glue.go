@@ -34,10 +34,10 @@ func (s *slab) glue() {
 		r.lacks(s.doc.At, "the staves of "+s.doc.Name+" (count, rough width)")
 		return
 	}
-	each := doc.Allowance.Or(r.round(unit.Inch/16, 3*unit.Millimetre/2))
+	each := r.usual(doc.Allowance, r.round(unit.Inch/16, 3*unit.Millimetre/2), s.doc.At, "what jointing takes off each edge of a stave of "+s.t.Name)
 	need := s.t.Depth - s.t.Back + s.over().Width
 	g := Glue{Known: true, Thick: doc.Thick.Or(s.good.thick)}
-	g.Length = s.t.Width + s.over().Length + 2*doc.Trim.Or(r.round(unit.Inch, 25*unit.Millimetre))
+	g.Length = s.t.Width + s.over().Length + 2*r.usual(doc.Trim, r.round(unit.Inch, 25*unit.Millimetre), s.doc.At, "the length to spare at each end of the staves of "+s.t.Name)
 	for i, w := range s.roughWidths(each, need) {
 		st := Stave{Rough: w, Jointed: w - 2*each, BarkUp: doc.Order.Or(document.RingsTurned) == document.RingsOneSide || i%2 == 0}
 		if st.Jointed <= 0 {

@@ -48,7 +48,7 @@ func (r *room) screws(c *Cabinet, o outline) {
 		return
 	}
 	through := o.backFace + o.panels.thick + f.BoardThick + f.TileOff
-	least := doc.Least.Or(r.round(5*unit.Inch/4, 32*unit.Millimetre))
+	least := r.usual(doc.Least, r.round(5*unit.Inch/4, 32*unit.Millimetre), doc.At, "the least hold of the screws of "+c.Name)
 	for _, x := range doc.From {
 		if !x.Known {
 			continue

@@ -2,7 +2,6 @@ package joinery
 
 import (
 	"dryfit/internal/diag"
-	"dryfit/internal/document"
 	"dryfit/internal/part"
 	"dryfit/internal/unit"
 )
@@ -114,6 +113,3 @@ func boolInt(b bool) int {
 	}
 	return 0
 }
-
-// isDoor reports whether a front swings.
-func (f Front) isDoor() bool { return f.Kind == document.DoorFront }

@@ -18,6 +18,7 @@ type Hole struct {
 	Outline document.Outline
 	Recess  unit.Length // 0: it goes through
 	Passes  unit.Length // diameter of what stands still in it; 0 unknown or nothing
+	Notch   bool        // open to the front edge
 }
 
 // Bounds are the hole's extents: x from the left end, y off the finished wall.
@@ -32,6 +33,9 @@ const arcSteps = 180
 func (h Hole) Ring() geom.Ring {
 	o := h.Outline
 	rx, rz := o.Across/2, o.Deep/2
+	if o.Kind == document.PolygonOutline {
+		return polygon(o, geom.Point{X: h.X - rx, Y: h.Z - rz})
+	}
 	if o.Kind != document.RectangleOutline {
 		return arc(nil, geom.Point{X: h.X, Y: h.Z}, rx, rz, 0, arcSteps)
 	}
@@ -41,6 +45,18 @@ func (h Hole) Ring() geom.Ring {
 	var ring geom.Ring
 	for q, c := range []geom.Point{{X: rx - o.Radius, Y: rz - o.Radius}, {X: o.Radius - rx, Y: rz - o.Radius}, {X: o.Radius - rx, Y: o.Radius - rz}, {X: rx - o.Radius, Y: o.Radius - rz}} {
 		ring = arc(ring, geom.Point{X: h.X + c.X, Y: h.Z + c.Y}, o.Radius, o.Radius, q*arcSteps/4, (q+1)*arcSteps/4+1)
+	}
+	return ring
+}
+
+// polygon is an outline of its own corners, counter-clockwise.
+func polygon(o document.Outline, from geom.Point) geom.Ring {
+	var ring geom.Ring
+	for _, c := range o.Points {
+		ring = append(ring, geom.Vertex{P: from.Add(geom.Point{X: c.Right, Y: c.Off})})
+	}
+	if ring.Area2() < 0 {
+		ring = ring.Reverse()
 	}
 	return ring
 }
@@ -57,6 +73,7 @@ func arc(ring geom.Ring, c geom.Point, rx, rz unit.Length, from, to int) geom.Ri
 // holes gathers the recess and the cut-outs that the document asks for.
 func (s *slab) holes() {
 	s.recess()
+	s.sunk()
 	for _, c := range s.doc.CutOuts {
 		x, ok := s.along(c.Across)
 		if !ok || !c.Off.Known || !c.Outline.Known {
@@ -78,18 +95,13 @@ func (s *slab) recess() {
 	if !doc.Given {
 		return
 	}
-	x, ok := s.along(doc.Across)
-	if !ok || !doc.Off.Known || !doc.Outline.Known || !doc.Depth.Known {
+	o, x, z, ok := s.seat()
+	if !ok || !doc.Depth.Known {
 		s.r.lacks(doc.At, "the depth, the place or the outline of the recess in "+s.t.Name)
 		return
 	}
-	room := doc.Room.Or(s.r.round(unit.Inch/16, 3*unit.Millimetre/2))
-	o := doc.Outline.V
-	o.Across, o.Deep = o.Across+2*room, o.Deep+2*room
-	if o.Radius > 0 {
-		o.Radius += room
-	}
-	s.t.Holes = append(s.t.Holes, Hole{Name: "recess", At: doc.At, X: x, Z: doc.Off.V, Outline: o, Recess: doc.Depth.V})
+	o = s.grown(o, s.r.usual(doc.Room, s.r.round(unit.Inch/16, 3*unit.Millimetre/2), doc.At, "the room round what sits in the recess of "+s.t.Name), doc.At)
+	s.t.Holes = append(s.t.Holes, Hole{Name: "recess", At: doc.At, X: x, Z: z, Outline: o, Recess: doc.Depth.V})
 }
 
 // cut takes a hole out of the part: round ones as bores, others along their outline; a recess as a pocket over its extents, whose true
@@ -126,23 +138,33 @@ type Wood struct {
 
 // woods holds what is left beside and under every hole against what has to be.
 func (s *slab) woods() {
-	need := s.doc.Least.Or(s.r.round(2*unit.Inch, 50*unit.Millimetre))
+	need := s.leastWood()
 	for i, h := range s.t.Holes {
 		b := h.Bounds()
-		s.wood(h, need, Wood{h.Name, "front edge", s.t.Depth - b.Max.Y, need})
+		if !h.Notch {
+			s.wood(h, need, Wood{h.Name, "front edge", s.t.Depth - b.Max.Y, need})
+		}
 		s.wood(h, need, Wood{h.Name, "rear edge", b.Min.Y - s.t.Back, need})
 		s.wood(h, need, Wood{h.Name, "left end", b.Min.X, need})
 		s.wood(h, need, Wood{h.Name, "right end", s.t.Width - b.Max.X, need})
 		for _, o := range s.t.Holes[i+1:] {
-			if h.Recess == 0 && o.Recess == 0 {
+			if h.Recess == 0 && o.Recess == 0 && !h.Notch && !o.Notch {
 				s.wood(h, need, Wood{h.Name, o.Name, between(h, o), need})
 			}
 		}
 		if h.Recess > 0 {
-			low := s.doc.LeastLow.Or(s.t.Thick / 2)
+			low := s.r.usual(s.doc.LeastLow, s.t.Thick/2, s.doc.At, "the least wood under a recess in "+s.t.Name)
 			s.wood(h, low, Wood{h.Name, "underside", s.t.Thick - h.Recess, low})
 		}
 	}
+}
+
+// leastWood is what has to be left beside a hole.
+func (s *slab) leastWood() unit.Length {
+	if len(s.t.Holes) == 0 {
+		return 0
+	}
+	return s.r.usual(s.doc.Least, s.r.round(2*unit.Inch, 50*unit.Millimetre), s.doc.At, "the least wood beside holes in "+s.t.Name)
 }
 
 func (s *slab) wood(h Hole, need unit.Length, w Wood) {

@@ -1,6 +1,7 @@
 package joinery
 
 import (
+	"dryfit/internal/diag"
 	"dryfit/internal/part"
 	"dryfit/internal/unit"
 )
@@ -19,13 +20,18 @@ func (r *room) pierce(c *Cabinet) {
 			r.lacks(h.At, "the diameter of "+h.Name+", for its hole in the back of "+c.Name)
 			continue
 		}
-		d := h.Diameter + 2*r.pipeRoom()
+		d := max(h.Diameter, r.plateOn(h.Name)) + 2*r.pipeRoom()
+		bored := false
 		at := Point{h.Center.X - c.X, h.Center.Y - r.shape.FinishedFloor, 0}
 		for i := range c.Pieces {
 			p := &c.Pieces[i]
 			if thick := p.Box.Size(zAxis); p.behind() && p.crosses(at, d) {
 				p.hole(part.Hole{Diameter: d, Depth: thick, Through: true, For: h.Name}, at, out)
+				bored = true
 			}
+		}
+		if bored {
+			r.assume(c.At, "holes in the back of {0} have {1} of room round a pipe", "common practice", diag.T(c.Name), diag.X(r.pipeRoom()))
 		}
 	}
 	r.boxes(c)
@@ -56,4 +62,14 @@ func (p *Piece) behind() bool { return p.Role == BackRole || p.Role == TopRole &
 // crosses reports whether a round hole lies in the piece, whole or in part: one over its edge is told by the part's own check.
 func (p *Piece) crosses(at Point, d unit.Length) bool {
 	return !p.Box.And(span(at[0]-d/2, at[0]+d/2, at[1]-d/2, at[1]+d/2, p.Box.Lo[zAxis], p.Box.Hi[zAxis])).Empty()
+}
+
+// plateOn is the diameter of the plate of a stop valve on a pipe: the valve stands before the finished wall, so it has to pass too.
+func (r *room) plateOn(stub string) unit.Length {
+	for _, s := range r.doc.Stops {
+		if s.On.Text == stub && s.Plate.Known {
+			return s.Plate.V
+		}
+	}
+	return 0
 }

@@ -63,6 +63,7 @@ func (b *builder) shelf(o outline, s document.Shelf, col [2]unit.Length, lefts, 
 	}
 	if !s.Fixed.Or(false) {
 		slack := b.r.round(unit.Inch/16, 3*unit.Millimetre/2) // at each end; common practice
+		b.r.assume(o.doc.At, "loose shelves of {0} have {1} of room at each end", "common practice", diag.T(b.name), diag.X(slack))
 		box.Lo[xAxis], box.Hi[xAxis] = box.Lo[xAxis]+slack, box.Hi[xAxis]-slack
 		b.bandFront(o, b.add(s.Name, stock, box, Flat, ShelfRole), stock)
 		return

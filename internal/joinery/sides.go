@@ -18,10 +18,7 @@ func (r *room) sides(o *outline) bool {
 		}
 		o.legs.thick = doc.Legs.Section.V
 	}
-	o.stile = doc.Frame.Stile.Or(r.round(9*unit.Inch/4, 57*unit.Millimetre))
-	o.frameRail = doc.Frame.Rail.Or(o.stile)
-	o.frameJoint = doc.Joints.Frame.Or(document.Joint{})
-	o.panelJoint = doc.Joints.Panel.Or(document.Joint{Kind: document.Groove, Depth: r.round(3*unit.Inch/8, 10*unit.Millimetre)})
+	r.frames(o)
 	if doc.Made.Or(document.PanelCarcass) == document.PanelCarcass {
 		return true
 	}
@@ -38,6 +35,31 @@ func (r *room) sides(o *outline) bool {
 		}
 	}
 	return true
+}
+
+// frames fills in how frames are made, of sides and of fronts.
+func (r *room) frames(o *outline) {
+	doc := o.doc
+	if !framed(doc) {
+		return
+	}
+	o.stile = r.usual(doc.Frame.Stile, r.round(9*unit.Inch/4, 57*unit.Millimetre), doc.At, "the width of the stiles of "+doc.Name)
+	o.frameRail = doc.Frame.Rail.Or(o.stile)
+	o.frameJoint = doc.Joints.Frame.V
+	o.panelJoint = doc.Joints.Panel.V
+	if !doc.Joints.Panel.Known {
+		o.panelJoint = document.Joint{Kind: document.Groove, Depth: r.usual(document.Value[unit.Length]{}, r.round(3*unit.Inch/8, 10*unit.Millimetre), doc.At, "the depth of the grooves for the panels of "+doc.Name)}
+	}
+}
+
+// framed reports whether a cabinet has frames: sides or fronts.
+func framed(doc document.Cabinet) bool {
+	for _, f := range doc.Fronts {
+		if f.Made.V == document.FramedFront {
+			return true
+		}
+	}
+	return doc.Made.V == document.FrameCarcass
 }
 
 // makeSides builds both sides and returns the pieces that joints are cut into, left ones first.

@@ -47,6 +47,9 @@ func (r *room) top(doc document.Slab) (Top, bool) {
 	s := &slab{r: r, doc: doc}
 	s.cab, s.on = r.doc.Cabinet(doc.On.V)
 	s.t = Top{Name: doc.Name, At: doc.At, On: doc.On.V, Wall: r.doc.WallOf(doc).Text, Kind: doc.Made.V, Depth: doc.Depth.V, Thick: doc.Thickness.V, Back: doc.Gap.Back.Or(0)}
+	if !r.sure(doc, doc.Name, "Wood", "Fixing", "Staves", "Alcove", "CutOuts", "Recess", "Least", "LeastLow") {
+		return s.t, false
+	}
 	ok := r.known(doc.Depth, doc.At, "the depth of "+doc.Name)
 	ok = r.known(doc.Thickness, doc.At, "the thickness of "+doc.Name) && ok
 	if !doc.Made.Known {

@@ -211,3 +211,30 @@ func TestReach(t *testing.T) {
 		}
 	}
 }
+
+// Holes that basins and taps ask for, by hand: the top's left end is 10 from A.
+func TestHolesOfBasins(t *testing.T) {
+	ends := oakSlab + "    wood: {glued at: 8 %, in the house: 6 to 10 %}\n    fixing: {fixed at: back, screws: [2], diameter: 3/16}\n    least wood: 1\n"
+	for _, c := range []struct{ words, want string }{
+		{"basins: {b: {kind: vessel, on: slab, across: 27 from A, off: 11, waste hole: 1-3/4}}", "b, waste 17 11 1-3/4 x 1-3/4"},
+		{"basins: {b: {kind: undermount, on: slab, across: 27 from A, off: 11, forward: 1, right: 1/2, outline: oval 20 x 14, rim: 1/2}}", "b 17-1/2 12 19 x 13"},
+		{"basins: {b: {kind: drop-in, on: slab, across: 27 from A, off: 11, foot: rectangle 18 x 12 r 2}}", "b 17 11 18-1/4 x 12-1/4"},
+		{"basins: {b: {kind: drop-in, on: slab, across: 27 from A, off: 11}}", ""},
+		{"basins: {b: {kind: vessel, on: slab, across: 27 from A, off: 11}}", ""},
+		{"basins: {b: {kind: vessel, on: slab, across: 27 from A, off: 11, waste hole: 1-3/4}}\ntaps: {t: {serves: b, mounted: deck, on: slab, across: 20 from A, off: 4, hole: 1-3/8}}", "b, waste 17 11 1-3/4 x 1-3/4; t 10 4 1-3/8 x 1-3/8"},
+	} {
+		top, r := topOf(t, ends+c.words+"\n")
+		var got []string
+		for _, h := range top.Holes {
+			got = append(got, h.Name+" "+exact(h.X)+" "+exact(h.Z)+" "+exact(h.Outline.Across)+" x "+exact(h.Outline.Deep))
+		}
+		if strings.Join(got, "; ") != c.want || (c.want == "") != strings.Contains(codes(r), "wood-missing") {
+			t.Errorf("%s: %q %q", c.words, got, codes(r))
+		}
+	}
+	// A recess takes the foot of its basin, with room: 8 + 1/8, under the middle of the outline.
+	top, _ := topOf(t, ends+"    recess: {depth: 3/8}\nbasins: {b: {kind: vessel, on: slab, across: 27 from A, off: 11, forward: 1, foot: round 8, waste hole: 1-3/4}}\n")
+	if h := top.Holes[0]; h.Name != "recess" || exact(h.Outline.Across) != "8-1/8" || exact(h.Z) != "12" {
+		t.Errorf("%+v", h)
+	}
+}

@@ -63,6 +63,9 @@ type trimmer struct {
 // trim works one kind of trim out.
 func (r *room) trim(doc document.Trim) (Trim, bool) {
 	m := &trimmer{r: r, doc: doc, t: Trim{Name: doc.Name, At: doc.At, Kind: doc.Kind}}
+	if !r.sure(doc, doc.Name, "Jamb", "Reveal") {
+		return m.t, false
+	}
 	m.good = r.good(doc.Stock, doc.Name+" and its like", doc.At)
 	if !m.good.known || !m.good.stock.Width.Known {
 		r.lacks(doc.At, "the size of the stick for "+doc.Name)

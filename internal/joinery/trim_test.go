@@ -148,7 +148,7 @@ func TestScarf(t *testing.T) {
 
 // What lies on the studs, 1/2 + 3/8 here, against how far the jamb stands out.
 func TestJambExtension(t *testing.T) {
-	for _, c := range []struct{ jamb, wide, code string }{{"1/2", "3/8", ""}, {"7/8", "", "jamb-flush"}, {"1", "", "jamb-proud"}, {"-3", "", "jamb-deep"}, {"unknown", "", "wood-missing"}} {
+	for _, c := range []struct{ jamb, wide, code string }{{"1/2", "3/8", ""}, {"7/8", "", "jamb-flush"}, {"1", "", "jamb-proud"}, {"-3", "", "jamb-deep"}, {"unknown", "", "wood-missing wood-unchecked"}} {
 		src := "  thick: {kind: stick, size: 96 x 3 x 3/4}\ntrim: {ext: {kind: jamb extension, round: [door], stock: thick, jamb: " + c.jamb + "}}\n"
 		p, r := trimmedOn(t, "[board 7/8]", src)
 		if got := codes(r); got != c.code {

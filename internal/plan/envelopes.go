@@ -86,7 +86,9 @@ func cabinet(c joinery.Cabinet, w place.Wall, floor unit.Length) []space.Envelop
 		case joinery.ShelfRole:
 			out = append(out, put(p.Part.Name, space.Shelf, p.Box))
 		default:
-			out = append(out, put(p.Part.Name, space.Panel, p.Box))
+			for _, b := range p.Solid() {
+				out = append(out, put(p.Part.Name, space.Panel, b))
+			}
 		}
 	}
 	travel := map[string]unit.Length{}

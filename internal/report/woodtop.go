@@ -99,7 +99,7 @@ func share(r unit.Ratio) string {
 // Slots lists the rows of screws that hold a slab.
 func Slots(p plan.Plan, t joinery.Top) Table {
 	f := p.Style.Fine()
-	out := Table{Title: "Slots in the rails under " + t.Name, Columns: numbers(text("Screw off the wall", "From the held line", "Moves to the wall or from it", "Slot long", "Middle of the slot off the wall"), 0, 1, 2, 3, 4)}
+	out := Table{Title: "Slots in the rails under " + t.Name, Columns: numbers(text("Screw off the wall", "From the held line", "Moves to that line / from it", "Slot long", "Middle of the slot off the wall"), 0, 1, 2, 3, 4)}
 	for _, s := range t.Moves.Slots {
 		out.Rows = append(out.Rows, []string{f.Bare(s.Z), f.Bare(s.Away), f.Bare(s.In) + " / " + f.Bare(s.Out), f.Bare(s.Long), f.Bare(s.Middle)})
 	}

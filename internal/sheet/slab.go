@@ -133,9 +133,11 @@ func (d *slabView) runs() []parts.Running {
 func TopOnScreen(p plan.Plan, t joinery.Top) draw.Page {
 	d := &slabView{p: p, t: t}
 	d.n = max(1, int64(max(t.Width, t.Depth))/perUm/int64(screenSize)+1)
-	const side, foot = 34 * draw.MM, 34 * draw.MM
+	runs := d.runs()
+	foot := 5*draw.MM + runs[0].Depth() + gap
+	side := 8*draw.MM + runs[1].Depth() + gap
 	d.at = draw.At(diagramMargin, foot)
-	page := draw.Page{Title: t.Name + ", from above", W: d.um(t.Width) + side + diagramMargin, H: d.um(t.Depth) + foot + diagramMargin}
+	page := draw.Page{Title: t.Name + ", from above", W: diagramMargin + d.um(t.Width) + side, H: foot + d.um(t.Depth) + diagramMargin}
 	page.Items = d.items(draw.Span(0, 0, page.W, page.H))
 	for _, r := range d.runs() {
 		page.Items = append(page.Items, draw.Group{Class: "run", Items: r.Items()})

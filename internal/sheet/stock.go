@@ -43,8 +43,9 @@ func (f *flow) used(l cut.Lot, u cut.Used) {
 	f.need(d.high() + 30*draw.MM)
 	f.paragraph(report.UsedWords(f.p, l, u)+", "+d.words(), parts.Small, true)
 	d.at = draw.At(f.room.Lo.X, f.room.Hi.Y-d.um(u.Size.Width))
-	f.now.add(draw.Group{Class: "stock", Items: d.items(f.room)})
-	f.room.Hi.Y -= d.high()
+	drawn := draw.Group{Class: "stock", Items: d.items(f.room)}
+	f.now.add(drawn)
+	f.room.Hi.Y = min(f.room.Hi.Y-d.high(), reach(drawn).Lo.Y-gap) // numbers of thin pieces may stand below the drawing
 	for _, line := range d.legend {
 		f.paragraph(line, parts.Small, false)
 	}

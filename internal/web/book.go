@@ -44,6 +44,7 @@ func book(v *view, r *http.Request) (*frame, error) {
 		{"pieces.csv", "every piece with its cut"},
 		{"checks.csv", "every clearance and connection"},
 		{"stock.csv", "every piece of a sheet, board or stick"},
+		{"wood.csv", "every part of wood with what is done to it"},
 		{"order.csv", "what to buy, a row for each pack"},
 		{"order.xlsx", "the order and what it was reckoned from, as a spreadsheet"},
 		{"days.ics", "the days for a calendar"},
@@ -131,6 +132,8 @@ func (v *view) file(name string, r *http.Request) (kind string, b []byte, err er
 		return "text/csv; charset=utf-8", export.ChecksCSV(v.own()), nil
 	case "stock.csv":
 		return "text/csv; charset=utf-8", export.StockCSV(v.own()), nil
+	case "wood.csv":
+		return "text/csv; charset=utf-8", export.WoodCSV(v.own()), nil
 	case "order.csv":
 		return "text/csv; charset=utf-8", export.OrderCSV(v.own()), nil
 	case "order.xlsx":

@@ -16,6 +16,7 @@ type cutting struct {
 	Faces []faceCuts
 	Recut []said // pieces that were cut before the plan changed
 	Stock *stockCuts
+	Wood  *woodWork
 }
 
 // cutPlan is which piece comes out of which tile of a good.
@@ -55,6 +56,9 @@ func cut(v *view, r *http.Request) (*frame, error) {
 		return nil, err
 	}
 	if c.Stock, err = v.stockCuts(done); err != nil {
+		return nil, err
+	}
+	if c.Wood, err = v.woodWork(); err != nil {
 		return nil, err
 	}
 	c.Recut = append(c.Recut, v.recutStock(c.Stock, done)...)

@@ -24,7 +24,7 @@ var otherPages = [...]string{"rooms", "clash", "share", "fault"}
 
 func parseLooks() looks {
 	out := looks{}
-	base := template.Must(template.ParseFS(pageFiles, "page/frame.html", "page/parts.html", "page/readings.html"))
+	base := template.Must(template.ParseFS(pageFiles, "page/frame.html", "page/parts.html", "page/readings.html", "page/wood.html"))
 	names := otherPages[:]
 	for _, p := range roomPages() {
 		names = append(names, p.name)
