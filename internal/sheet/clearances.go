@@ -94,7 +94,7 @@ func (d *clearDrawing) all() []draw.Item {
 	out = append(out, d.roomDrawing.items()...)
 	d.over = overLines(edges(out))
 	for _, e := range d.p.Fit.Solids {
-		if e.Kind == space.Fixture || e.Kind == space.Top || e.Kind == space.Panel && !d.hasTop(e) {
+		if e.Kind == space.Fixture || e.Kind == space.Top || e.Kind == space.Carcass && !d.hasTop(e) {
 			out = append(out, d.nameOf(e)...)
 		}
 	}
@@ -127,7 +127,7 @@ func (d *clearDrawing) solid(e space.Envelope) []draw.Item {
 	switch e.Kind {
 	case space.Fixture:
 		fill = draw.Fill{On: true, Color: draw.Pale}
-	case space.Top, space.Panel:
+	case space.Top, space.Carcass:
 		fill = draw.Fill{On: true, Color: draw.White}
 	case space.Leaf:
 		pen = draw.Line(draw.Narrow).As(draw.Dotted)

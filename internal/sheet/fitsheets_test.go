@@ -249,6 +249,27 @@ func TestFitScreens(t *testing.T) {
 	}
 }
 
+// A cabinet is in the elevation of its wall, the way of a door and the tank of a WC in the plan.
+func TestFitScreensShowWhatStands(t *testing.T) {
+	p := fitPlan(t, fitRoom)
+	at := func(path string) string { return "at " + path }
+	front, _ := FrontOnScreen(p, "basin wall", at)
+	above, _ := ClearancesOnScreen(p, at)
+	for _, c := range []struct {
+		page draw.Page
+		want []string
+	}{
+		{front.Page, []string{"at cabinets > vanity", "at tops > vanity top", "at basins > bowl", "at taps > basin tap", "at fittings > mirror", "at boxes > outlet", "at stub-outs > hot stop"}},
+		{above.Page, []string{"at cabinets > vanity", "at tops > vanity top", "at basins > bowl", "at openings > door"}},
+	} {
+		for _, want := range c.want {
+			if !slices.Contains(groupIDs(c.page.Items), want) {
+				t.Errorf("%s: %q is not there: %q", c.page.Title, want, groupIDs(c.page.Items))
+			}
+		}
+	}
+}
+
 func groupIDs(items []draw.Item) []string {
 	var out []string
 	for _, it := range items {

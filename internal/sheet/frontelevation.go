@@ -80,8 +80,8 @@ func heightRuns(p plan.Plan, heights []report.Mark) []upRun {
 
 // nameable are the kinds that bear their name in an elevation; seen are all that are drawn, dashed what is hidden as a rule.
 var (
-	nameable = map[space.Kind]bool{space.Panel: true, space.Top: true, space.Fixture: true, space.Tap: true, space.Fitting: true}
-	seen     = map[space.Kind]bool{space.Panel: true, space.Top: true, space.Fixture: true, space.Tap: true, space.Fitting: true, space.Trap: true, space.Stop: true}
+	nameable = map[space.Kind]bool{space.Carcass: true, space.Top: true, space.Fixture: true, space.Tap: true, space.Fitting: true}
+	seen     = map[space.Kind]bool{space.Carcass: true, space.Top: true, space.Fixture: true, space.Tap: true, space.Fitting: true, space.Trap: true, space.Stop: true}
 )
 
 // before are the envelopes before a wall, those nearest to it first.
