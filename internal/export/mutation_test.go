@@ -137,7 +137,7 @@ var mutations = []mutation{
 	{"stock lots 0 used 0 cuts 0 set", "+1", "divides what is not there"},
 	{"stock lots 0 kerf", "+1", "divides what is not there"},
 	{"stock lots 0 used 0 panels 0 rect x", "+1", "does not fall off"},
-	{"stock pieces 0 sawn width", "+1", "does not fall off"},
+	{"stock pieces [stock=birch_3/4] sawn width", "+1", "does not fall off"},
 	{"stock pieces 0 from", "+1", "is said to come from elsewhere"},
 	{"order goods", "+0.01", "its lines are"},
 	{"order total", "+0.01", "its total is"},
