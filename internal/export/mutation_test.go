@@ -105,7 +105,7 @@ var mutations = []mutation{
 	{"days waits [slower=true] slower", "=false", "where"},
 	{"days finish", `="2027-01-01 8:00"`, "the finish is"},
 	{"days bound", `="2027-01-01 8:00"`, "the bound"},
-	{"days chain 1 from", "=0", "is loose"},
+	{"days chain last job", "=0", "does not lead to the finish"},
 	{"days trips days", "+1", "work in the room on"},
 	{"days trips least", "+99", "work in the room on"},
 	{"days hired 0 count days", "+1", "is kept"},
@@ -227,6 +227,9 @@ func (m mutation) inList(v []any, steps []string) (any, error) {
 
 // indexOf finds the entry that a step of a path means; -1 if there is none.
 func indexOf(list []any, step string) int {
+	if step == "last" {
+		return len(list) - 1
+	}
 	want, ok := strings.CutPrefix(strings.TrimSuffix(step, "]"), "[")
 	if !ok {
 		i, err := strconv.Atoi(step)
