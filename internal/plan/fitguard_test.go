@@ -58,7 +58,7 @@ func TestNoCheckFitsWithoutItsFacts(t *testing.T) {
 
 // silentMeans lists what may be silent because silence has a meaning, which is told in the handbook and, where it is a number, as an assumption.
 func silentMeans(path []string) bool {
-	return slices.Contains([]string{"rim", "right", "forward", "over", "off", "recess", "depth", "bore", "flow", "hole", "fall", "gap", "rise", "outlet", "hoses", "posts", "width", "gap wanted", "least under"}, path[len(path)-1]) || path[len(path)-2] == "down"
+	return slices.Contains([]string{"rim", "right", "forward", "over", "off", "recess", "depth", "bore", "flow", "hole", "fall", "gap", "rise", "outlet", "hoses", "posts", "width", "gap wanted", "least under"}, path[len(path)-1]) || slices.Contains([]string{"down", "overhang"}, path[len(path)-2]) || path[0] == "tops" && path[len(path)-2] == "gap"
 }
 
 func fitted(t *testing.T, file string, src []byte) fit.Plan {
