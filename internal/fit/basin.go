@@ -54,12 +54,11 @@ func (c *checker) basinOnTop(s subject, b place.Basin) {
 		return
 	}
 	wide, deep := b.Wide, b.Deep
-	room := figure.Number(0)
 	cut := b.Doc.Kind != document.Vessel
 	what := "{0}: top left beside it, on the {1}"
 	ask := asked{limit: figure.Number(0), cite: "the top must carry it", mend: "choose a smaller basin or a larger top, or move the basin"}
 	if cut {
-		room = c.leastBeside(t)
+		room := c.leastBeside(t)
 		ask = asked{limit: room, cite: "common practice", advice: true, mend: "move the basin, or make the top larger"}
 		if law, found := c.law(rule.WoodBeside, rule.AtLeast, ask.mend); found && !t.Doc.Least.Known {
 			ask = law

@@ -55,7 +55,6 @@ type framing struct {
 	face            way  // to which the faces look
 	panel           good // of the panel; silent: the carcass' front panel or back
 	along           int  // the axis from upright to upright
-	made            []*Piece
 	front           string
 }
 

@@ -79,15 +79,6 @@ func factOr(v document.Value[unit.Length], owner diag.Place, key string, silent 
 	return figure.Number(silent)
 }
 
-// ends are the two ends of a range that a data sheet gives.
-func ends(v document.Value[document.Span], owner diag.Place, key string) (least, most figure.Figure) {
-	path := under(owner, key)
-	if !v.Known {
-		return figure.Missing(path), figure.Missing(path)
-	}
-	return figure.Fact(path, v.V.Least), figure.Fact(path, v.V.Most)
-}
-
 func under(owner diag.Place, key string) string {
 	if owner.Path == "" {
 		return key

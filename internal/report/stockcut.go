@@ -27,9 +27,7 @@ func UsedWords(p plan.Plan, l cut.Lot, u cut.Used) string {
 // CutSteps lists the saw's cuts in their order.
 func CutSteps(p plan.Plan, l cut.Lot, u cut.Used) Table {
 	t := Table{Title: "Cuts in order", Columns: numbers(text("Cut", "Way", "Set to", "Of the panel", "Frees"), 0, 2), Empty: "It is used whole."}
-	for _, line := range trimLines(p, l, u) {
-		t.Rows = append(t.Rows, line)
-	}
+	t.Rows = append(t.Rows, trimLines(p, l, u)...)
 	for _, s := range u.Steps {
 		t.Rows = append(t.Rows, []string{fmt.Sprint(s.Number), s.Way.String(), p.Style.Fine().Bare(s.Size), stockSize(p.Style, l, s.Panel.W(), s.Panel.H()), freed(p, s)})
 	}

@@ -51,7 +51,6 @@ type task struct {
 	Task
 	pieces  []placed // of setting: in order
 	allowed uint32   // a bit for each person who may do it
-	cal     int      // calendar in the problem
 	done    document.Done
 	marked  bool            // done says something of it
 	there   calendar.Moment // what it needs has come

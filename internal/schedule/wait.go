@@ -19,7 +19,6 @@ type wait struct {
 	source  string
 	at      diag.Place
 	warmth  *warmth // that the label allows
-	noWalk  bool
 }
 
 // warmth is a range of temperatures in which a good may be used.

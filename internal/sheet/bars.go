@@ -77,7 +77,6 @@ func span(d schedule.Plan) (from calendar.Date, days int) {
 
 // bars puts the chart on as many sheets as its jobs and days take.
 func (b *book) bars() {
-	const key = 14 * draw.MM
 	like := leaf{title: "Days", detail: "Bar chart", paper: b.paper.Paper}
 	from, days := span(b.p.Days)
 	for days > 0 {
