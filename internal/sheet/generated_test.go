@@ -77,7 +77,8 @@ func TestChangesApply(t *testing.T) {
 }
 
 // generatedRooms is how many varied rooms are drawn, one laid face each: what a face's sheets need does not depend on
-// the other faces, and laying all of them would take minutes.
+// the other faces, and laying all of them would take minutes. Every fourth is planned to the end, with what is built, bought and done
+// each day; the others up to their tiles.
 const generatedRooms = 200
 
 // No text covers another or leaves its page, whatever the room is like; each number and row is there.
@@ -88,7 +89,7 @@ func TestSheetsOfGeneratedRooms(t *testing.T) {
 		rnd := rand.New(rand.NewPCG(uint64(i), 7))
 		r := rooms[i%len(rooms)]
 		text := vary(r, rnd)
-		p := planFace(t, r.File, text, rnd)
+		p := planFace(t, r.File, text, rnd, i%8 < 2)
 		paper := draw.Papers()[rnd.IntN(4)]
 		pages := sheet.Book(p, sheet.PaperNamed(paper.Name, p.Style.System))
 		where := fmt.Sprintf("room %d (%s) on %s", i, r.File, paper.Name)
@@ -107,12 +108,16 @@ func TestSheetsOfGeneratedRooms(t *testing.T) {
 	}
 }
 
-func planFace(t *testing.T, file, text string, rnd *rand.Rand) plan.Plan {
+func planFace(t *testing.T, file, text string, rnd *rand.Rand, whole bool) plan.Plan {
 	doc, _ := document.Read(file, []byte(text))
 	if len(doc.Lay) == 0 {
 		t.Fatalf("nothing to lay in\n%s", text)
 	}
-	p, err := plan.Make(context.Background(), file, []byte(text), plan.Options{Face: doc.Lay[rnd.IntN(len(doc.Lay))].Face})
+	o := plan.Options{Face: doc.Lay[rnd.IntN(len(doc.Lay))].Face}
+	if !whole {
+		o.UpTo = plan.UpToTiling
+	}
+	p, err := plan.Make(context.Background(), file, []byte(text), o)
 	if err != nil {
 		t.Fatal(err)
 	}
