@@ -88,7 +88,7 @@ func TestBackupOfAnOlderForm(t *testing.T) {
 }
 
 func TestStepsAreNumbered(t *testing.T) {
-	if texts, err := steps(migrations()); err != nil || len(texts) != 4 {
+	if texts, err := steps(migrations()); err != nil || len(texts) != 5 {
 		t.Errorf("%d steps, %v", len(texts), err)
 	}
 	for _, names := range [][]string{{"0002_b.sql"}, {"0001_a.sql", "0003_c.sql"}, {"0001_a.sql", "0001_b.sql"}, {"1_a.sql"}} {
@@ -107,7 +107,7 @@ func TestStepIsAllOrNothing(t *testing.T) {
 	s := fresh(t)
 	newRoom(t, s, "room")
 	before := form(t, s)
-	files := fstest.MapFS{"0005_bad.sql": {Data: []byte(`CREATE TABLE extra (x); DROP TABLE tick; CREATE TABLE room (y);`)}}
+	files := fstest.MapFS{"0006_bad.sql": {Data: []byte(`CREATE TABLE extra (x); DROP TABLE tick; CREATE TABLE room (y);`)}}
 	entries, err := fs.ReadDir(migrations(), ".")
 	if err != nil {
 		t.Fatal(err)
@@ -122,7 +122,7 @@ func TestStepIsAllOrNothing(t *testing.T) {
 		t.Errorf("%v\nwant %v", after, before)
 	}
 	version, err := recognize(t.Context(), s.writer)
-	if err != nil || version != 4 {
+	if err != nil || version != 5 {
 		t.Errorf("form %d %v", version, err)
 	}
 	sound(t, s)

@@ -89,7 +89,7 @@ func TestSettings(t *testing.T) {
 	s := fresh(t)
 	for query, want := range map[string]string{
 		"PRAGMA journal_mode": "wal", "PRAGMA synchronous": "2", "PRAGMA foreign_keys": "1", "PRAGMA busy_timeout": "5000",
-		"PRAGMA fullfsync": "1", "PRAGMA application_id": fmt.Sprint(application), "PRAGMA user_version": "4",
+		"PRAGMA fullfsync": "1", "PRAGMA application_id": fmt.Sprint(application), "PRAGMA user_version": "5",
 	} {
 		var got string
 		if err := s.writer.QueryRow(query).Scan(&got); err != nil || got != want {
