@@ -49,7 +49,7 @@ static:
 
 test:
 	@mkdir -p $(PICTURES)
-	$(GO) test ./...
+	$(GO) test -timeout 30m ./...
 	GOMAXPROCS=1 TZ=Asia/Kathmandu $(GO) test -count=1 -run 'Words|Same|DemosPlan|Calendar' ./internal/plan ./internal/sheet ./internal/export
 
 # Every fuzz target on its seeds and kept failures; "go test -fuzz" digs further by hand.
