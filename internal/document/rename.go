@@ -54,7 +54,24 @@ func rename(src []byte, op Op, kinds []string) ([]byte, diag.List) {
 
 // steps gives the operations on the text that a renaming is made of.
 func (n renaming) steps(tree *text.Node, refs []reference, op Op) []Op {
-	return slices.Concat(n.follow(tree, refs), n.atHome(tree, op))
+	return slices.Concat(n.follow(tree, refs), n.ways(tree, op), n.atHome(tree, op))
+}
+
+// ways renames the keys of "may move", each of which is a way to a figure: its first word is the thing's name.
+func (n renaming) ways(tree *text.Node, op Op) []Op {
+	moves := tree.Get("may move")
+	if moves == nil || moves.Kind != text.Map || len(op.Path) != 2 {
+		return nil
+	}
+	var ops []Op
+	for _, e := range moves.Entries {
+		words := splitWords(e.Key)
+		if len(words) > 1 && words[0] == n.old {
+			words[0] = n.new
+			ops = append(ops, Op{Do: text.Rename, Path: []string{"may move", e.Key}, Value: strings.Join(words, " > ")})
+		}
+	}
+	return ops
 }
 
 // stepsOf gives the operations on the text that any operation is made of.

@@ -134,7 +134,7 @@ func TestTwoPeopleInOnePlace(t *testing.T) {
 		{"one fact, two values", []string{`set:["stub-outs","cold stop","diameter"]`, "3/4"}, []string{`set:["stub-outs","cold stop","diameter"]`, "1/2"}, 409,
 			[]string{"stub-outs &gt; cold stop &gt; diameter", "<pre>3/4</pre>", "<pre>1/2</pre>", "<pre>5/8</pre>"}},
 	} {
-		s := open(t, nil)
+		s := openTiles(t)
 		both := []string{"base", "1", "back", "/room/1/measure"}
 		if w := s.post("/room/1/edit", append(both[:4:4], c.theirs...)...); w.Code != 303 {
 			t.Fatalf("%s: theirs: %d %s", c.name, w.Code, w.Body)
@@ -165,7 +165,7 @@ func TestClashKeepsTheRestOfTheForm(t *testing.T) {
 
 // What a clash offers does what it says: the second person's value stands, as they meant it, in its place.
 func TestTakeMine(t *testing.T) {
-	s := open(t, nil)
+	s := openTiles(t)
 	s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", "remove", `["stub-outs","cold stop"]`)
 	w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", `set:["stub-outs","cold stop","diameter"]`, "3/4")
 	form := regexp.MustCompile(`name="(value:[^"]*)" value="([^"]*)"`).FindStringSubmatch(w.Body.String())

@@ -69,7 +69,7 @@ func (b *browser) follow(page string) {
 
 // A whole visit without a mouse: from the list of rooms through every page, doing on each what it is for.
 func TestKeyboardOnly(t *testing.T) {
-	s := open(t, nil)
+	s := openTiles(t)
 	b := browse(s, 1280, 900, false)
 	b.open("/")
 	b.tabTo(`a[href="/room/1/measure"]`)

@@ -22,7 +22,7 @@ func TestRename(t *testing.T) {
 		{`["openings","window"]`, "hatch", []string{"  hatch:\n", "hatch > sill"}, "window > sill"},
 		{`["stub-outs","hot stop"]`, "hot valve", []string{"hot valve:"}, "hot stop:"},
 	} {
-		s := open(t, nil)
+		s := openTiles(t)
 		w := s.post("/room/1/edit", "base", "1", "back", "/room/1/measure", "rename:"+c.path, " "+c.name+" ")
 		if w.Code != 303 {
 			t.Errorf("%s: %d %s", c.path, w.Code, w.Body)
@@ -77,7 +77,7 @@ func TestRenameWhileAnotherTypes(t *testing.T) {
 
 // A room that has faults already can still be renamed in: what stopped it before is no reason to refuse a name.
 func TestRenameInARoomWithFaults(t *testing.T) {
-	s := open(t, nil)
+	s := openTiles(t)
 	s.post("/room/1/source", "base", "1", "text", strings.Replace(s.head(1), "along: A-B", "along: A-X", 1))
 	if w := s.post("/room/1/edit", "base", "2", "back", "/room/1/measure", `rename:["walls","basin wall"]`, "north wall"); w.Code != 303 {
 		t.Errorf("%d %s", w.Code, w.Body)
@@ -86,7 +86,7 @@ func TestRenameInARoomWithFaults(t *testing.T) {
 
 // Photos stay with their wall, when it gets a name and when that is taken back.
 func TestPhotosFollowNames(t *testing.T) {
-	s := open(t, nil)
+	s := openTiles(t)
 	s.sendPhotos("basin wall", "", jpegOf(t, chart(30, 20)))
 	s.sendPhotos("window > sill", "", jpegOf(t, chart(30, 20)))
 	faces := func() string {

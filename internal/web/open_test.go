@@ -35,12 +35,31 @@ func open(t testing.TB, share *Share) *site {
 
 func openIn(t testing.TB, folder string, share *Share) *site {
 	t.Helper()
+	return openWith(t, folder, share, demo.Rooms())
+}
+
+// openTiles opens rooms of tile work alone, in which nothing refers to a pipe.
+func openTiles(t testing.TB) *site {
+	t.Helper()
+	rooms := demo.Rooms()
+	for i, file := range []string{"testdata/tiles-in.yaml", "testdata/tiles-mm.yaml"} {
+		text, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		rooms[i].Text = text
+	}
+	return openWith(t, t.TempDir(), nil, rooms)
+}
+
+func openWith(t testing.TB, folder string, share *Share, rooms []demo.Room) *site {
+	t.Helper()
 	st, err := store.Open(context.Background(), folder, store.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { st.Close() })
-	if err := Welcome(context.Background(), st, demo.Rooms(), noon); err != nil {
+	if err := Welcome(context.Background(), st, rooms, noon); err != nil {
 		t.Fatal(err)
 	}
 	s := New(Options{Store: st, Now: func() time.Time { return noon }, Share: share})

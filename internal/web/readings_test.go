@@ -36,7 +36,7 @@ func TestReadingForms(t *testing.T) {
 			"floor drain: {height: 6, in: floor, off: {basin wall: 30, long wall: 36}, width: 6}"},
 		{"a new corner", "corners", []string{"corners", "add", "name", "E", "after", "C"}, "  corners: A B C E D\n"},
 	} {
-		s := open(t, nil)
+		s := openTiles(t)
 		form := append([]string{"base", "1", "back", "/room/1/measure"}, c.form...)
 		if w := s.post("/room/1/"+c.path, form...); w.Code != 303 {
 			t.Errorf("%s: %d %.300s", c.name, w.Code, words(w.Body.String()))

@@ -52,7 +52,7 @@ func (s *site) ticked(p pieceLine) bool {
 // A tick stays with its wall when the wall gets a name, when that is taken back, and when it comes late from a phone that
 // shows the old name.
 func TestTicksFollowNames(t *testing.T) {
-	s := open(t, nil)
+	s := openTiles(t)
 	pieces := s.cuts("basin wall")
 	one, two := pieces[0], pieces[1]
 	if s.ticks(sentTick{Piece: one.Tick, Outline: one.Hash, Client: "phone", Done: true, Seq: 1, Head: 1}) != 204 || !s.ticked(one) {
