@@ -49,12 +49,16 @@ func (v *view) stockCuts(done map[string]string) (*stockCuts, error) {
 	for _, f := range p.Lining.Faces {
 		out.Boards = append(out.Boards, report.Lining(p, f))
 	}
+	drawings := 0
 	for i, l := range p.Cut.Lots {
 		lot := stockLot{Name: l.Stock, Words: report.LotWords(p, l), Kerf: report.KerfOf(p, l), Pieces: stockPieces(p, i, done)}
 		for k, u := range l.Used {
-			svg, err := drawn(sheet.StockOnScreen(p, l, u), fmt.Sprintf("stock-%d-%d-", i, k))
-			if err != nil {
-				return nil, err
+			var svg template.HTML
+			var err error
+			if drawings++; drawings <= stockDrawings {
+				if svg, err = drawn(sheet.StockOnScreen(p, l, u), fmt.Sprintf("stock-%d-%d-", i, k)); err != nil {
+					return nil, err
+				}
 			}
 			lot.Used = append(lot.Used, stockUsed{report.UsedWords(p, l, u), svg, sheet.Legend(p, l, u), report.CutSteps(p, l, u)})
 		}
@@ -62,6 +66,9 @@ func (v *view) stockCuts(done map[string]string) (*stockCuts, error) {
 	}
 	return out, nil
 }
+
+// stockDrawings is how many sheets and sticks the page draws: more would weigh too much for a phone. The book draws all of them.
+const stockDrawings = 12
 
 // stockPieces are the pieces of a lot. A tick is bound to a piece's name and to the size that it is sawn to.
 func stockPieces(p plan.Plan, lot int, done map[string]string) []stockPiece {
