@@ -16,13 +16,21 @@ func naming(op Op) []string {
 	case op.Do != text.Rename:
 		return nil
 	case len(op.Path) == 2:
-		return map[string][]string{"walls": {"wall", "face"}, "openings": {"opening", "face"}, "center lines": {"center line"}, "tiles": {"tile"}, "stock": {"stock"}, "cabinets": {"cabinet"}, "tops": {"top"}, "trim": {"trim"}, "goods": {"good"}, "stub-outs": {"stub-out"}, "basins": {"basin"}, "taps": {"tap"}, "WCs": {"WC"}}[op.Path[0]]
+		return referred[op.Path[0]]
 	case len(op.Path) == 3 && op.Path[0] == "buying" && op.Path[1] == "suppliers":
 		return []string{"supplier"}
 	case pointPath(op.Path):
 		return map[string][]string{"corners": {"corner", "point"}, "points": {"point"}}[op.Path[1]]
 	}
 	return nil
+}
+
+// referred are the kinds as which the things of a collection are referred to; the last few only by what may still move.
+var referred = map[string][]string{
+	"walls": {"wall", "face"}, "openings": {"opening", "face"}, "center lines": {"center line"}, "stub-outs": {"stub-out"},
+	"tiles": {"tile"}, "goods": {"good"}, "stock": {"stock"}, "cabinets": {"cabinet"}, "tops": {"top"}, "trim": {"trim"},
+	"basins": {"basin"}, "taps": {"tap"}, "WCs": {"WC"},
+	"boxes": {"box"}, "wastes": {"waste"}, "stops": {"stop valve"}, "fittings": {"fitting"}, "people": {"person"},
 }
 
 // pointPath reports whether a path leads to the name of a corner or a point, which is a word of a list and no key.
@@ -57,19 +65,23 @@ func (n renaming) steps(tree *text.Node, refs []reference, op Op) []Op {
 	return slices.Concat(n.follow(tree, refs), n.ways(tree, op), n.atHome(tree, op))
 }
 
-// ways renames the keys of "may move", each of which is a way to a figure: its first word is the thing's name.
+// ways renames the keys of "may move" that lead through the renamed thing to a figure, whatever else bears its name.
 func (n renaming) ways(tree *text.Node, op Op) []Op {
-	moves := tree.Get("may move")
-	if moves == nil || moves.Kind != text.Map || len(op.Path) != 2 {
+	if tree.Get(movesKey) == nil {
 		return nil
 	}
+	r := &reader{units: (&reader{}).unitsOf(tree)}
+	room, _ := root.read(r, tree)
+	r.leadTo(tree, &room)
 	var ops []Op
-	for _, e := range moves.Entries {
-		words := splitWords(e.Key)
-		if len(words) > 1 && words[0] == n.old {
-			words[0] = n.new
-			ops = append(ops, Op{Do: text.Rename, Path: []string{"may move", e.Key}, Value: strings.Join(words, " > ")})
+	for _, m := range room.Moves {
+		words := splitWords(m.Words)
+		i := slices.Index(words, n.old)
+		if i < 0 || len(m.Path) < len(op.Path) || !slices.Equal(m.Path[:len(op.Path)], op.Path) {
+			continue
 		}
+		words[i] = n.new
+		ops = append(ops, Op{Do: text.Rename, Path: []string{movesKey, m.Words}, Value: strings.Join(words, " > ")})
 	}
 	return ops
 }

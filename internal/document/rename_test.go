@@ -118,6 +118,28 @@ func TestRenameRefused(t *testing.T) {
 	}
 }
 
+// What may still move is called by the words that lead to it: a renamed thing is renamed there too, and a thing of another kind that bears the
+// same name is not.
+func TestRenameFollowsWhatMayMove(t *testing.T) {
+	const src = "dryfit: 1\nname: n\nunits: in\nsurvey: {corners: A B C D, tape: {A-B: 70}}\nwalls:\n  low: {along: A-B, build-up: [board 1/2]}\n" +
+		"stub-outs:\n  low: {in: low, across: 30 from A, up: 8 above floor, diameter: 5/8, stands out: 2}\n" +
+		"wastes:\n  drain: {from: unknown, to: unknown, tailpiece: 8}\nmay move:\n  low > build-up > board: 1/8\n  low > stands out: 1/2\n  drain > tailpiece: 1\n"
+	for _, c := range []struct{ op, want string }{
+		{"rename walls/low = high", "  high > build-up > board: 1/8\n  low > stands out: 1/2\n  drain > tailpiece: 1\n"},
+		{"rename stub-outs/low = cold", "  low > build-up > board: 1/8\n  cold > stands out: 1/2\n  drain > tailpiece: 1\n"},
+		{"rename wastes/drain = trap", "  low > build-up > board: 1/8\n  low > stands out: 1/2\n  trap > tailpiece: 1\n"},
+	} {
+		out, found := Apply([]byte(src), ops(t, c.op))
+		if _, moves, _ := strings.Cut(string(out), "may move:\n"); len(found) > 0 || moves != c.want {
+			t.Errorf("%s: %v\n%s", c.op, found, moves)
+		}
+		back, _ := Invert([]byte(src), ops(t, c.op))
+		if undone, found := Apply(out, back); string(undone) != src {
+			t.Errorf("%s is not taken back: %v\n%s", c.op, found, undone)
+		}
+	}
+}
+
 // What only looks like a reference keeps its name: a field or a pipe of the same name, a word in a comment or a kind.
 func TestRenameLeavesTheRestAlone(t *testing.T) {
 	src := readFile(t, "../demo/quarry-row.yaml")
