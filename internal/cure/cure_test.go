@@ -18,18 +18,19 @@ func real(f Form, t unit.Temperature) unit.Minutes {
 }
 
 // The hours that 24 h at 20 °C take, worked out from the printed formulas of ASTM C1074 outside of this program: datum
-// -10 °C (Saul) and 0 °C (C1074 appendix X1), E = 40,000 and 45,000 J/mol, and Q = E/R = 5000 K.
+// -10 °C (Saul) and 0 °C (C1074 appendix X1), E = 40,000 and 45,000 J/mol, and Q = E/R = 5000 K;
+// and from EN 1992-1-1, equation B.10.
 func TestHoursForADay(t *testing.T) {
-	forms := []Form{NurseSaul(-10 * c), NurseSaul(0), Arrhenius(40_000), Arrhenius(41_570), Arrhenius(45_000)} // 5000 K x 8.314
+	forms := []Form{NurseSaul(-10 * c), NurseSaul(0), Arrhenius(40_000), Arrhenius(41_570), Arrhenius(45_000), Eurocode{}} // 5000 K x 8.314
 	for _, row := range []struct {
 		celsius unit.Temperature
 		want    []string
 	}{
-		{5, []string{"48.00", "96.00", "58.16", "60.21", "64.96"}},
-		{10, []string{"36.00", "48.00", "42.85", "43.83", "46.07"}},
-		{15, []string{"28.80", "32.00", "31.91", "32.27", "33.06"}},
-		{25, []string{"20.57", "19.20", "18.23", "18.03", "17.61"}},
-		{30, []string{"18.00", "16.00", "13.97", "13.67", "13.05"}},
+		{5, []string{"48.00", "96.00", "58.16", "60.21", "64.96", "50.13"}},
+		{10, []string{"36.00", "48.00", "42.85", "43.83", "46.07", "38.88"}},
+		{15, []string{"28.80", "32.00", "31.91", "32.27", "33.06", "30.42"}},
+		{25, []string{"20.57", "19.20", "18.23", "18.03", "17.61", "19.09"}},
+		{30, []string{"18.00", "16.00", "13.97", "13.67", "13.05", "15.29"}},
 	} {
 		for i, f := range forms {
 			var want float64
@@ -56,6 +57,15 @@ func TestSpeed(t *testing.T) {
 	} {
 		if got := (int64(row.f.Speed(row.at*c, row.reference*c)) + 50) / 100; got != row.want {
 			t.Errorf("%v at %d from %d: %d, want %d", row.f, row.at, row.reference, got, row.want)
+		}
+	}
+}
+
+// The factor of EN 1992-1-1, equation B.10, as it stands: exp(13.65 - 4000/278) = 0.4778 at 5 °C, and so on.
+func TestEurocode(t *testing.T) {
+	for at, want := range map[unit.Temperature]string{5: "0.4778", 10: "0.6161", 20: "0.9981", 30: "1.5662"} {
+		if got := fmt.Sprintf("%.4f", eurocode(at*c)); got != want {
+			t.Errorf("%d °C: %s, want %s", at, got, want)
 		}
 	}
 }

@@ -40,4 +40,19 @@ func (datum NurseSaul) Speed(at, reference unit.Temperature) unit.Ratio {
 	return ratio(float64(above) / float64(full))
 }
 
+// Eurocode is the speed of the age adjusted for temperature of Eurocode 2, EN 1992-1-1 annex B, equation B.10:
+// exp(13.65 - 4000/(273 + T)) for 0 to 80 °C (the clause was read, its constants are from memory). It is another answer to hold the form that the
+// program uses against.
+type Eurocode struct{}
+
+// Speed implements Form.
+func (Eurocode) Speed(at, reference unit.Temperature) unit.Ratio {
+	return ratio(eurocode(at) / eurocode(reference))
+}
+
+// eurocode is the factor as it is printed, 1 at about 20 °C.
+func eurocode(t unit.Temperature) float64 {
+	return math.Exp(13.65 - 4000/(273+float64(t)/float64(unit.Celsius)))
+}
+
 func ratio(v float64) unit.Ratio { return unit.Ratio(math.Floor(v*float64(unit.One) + 0.5)) }
