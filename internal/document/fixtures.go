@@ -21,6 +21,9 @@ func (m *Room) fixtureNames(add func(kind, name string)) {
 	for _, w := range m.WCs {
 		add("WC", w.Name)
 	}
+	for _, f := range m.Fittings {
+		add("fitting", f.Name)
+	}
 }
 
 // TopNamed returns the top of that name.

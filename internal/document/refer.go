@@ -87,6 +87,9 @@ func (room *Room) names() map[string][]string {
 	for _, h := range room.Days.Hands {
 		add("hand", h.Name)
 	}
+	for _, j := range room.Days.Own {
+		add("job", j.Name)
+	}
 	room.woodNames(add)
 	for _, g := range room.Goods {
 		add("good", g.Name)

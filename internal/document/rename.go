@@ -17,12 +17,19 @@ func naming(op Op) []string {
 		return nil
 	case len(op.Path) == 2:
 		return referred[op.Path[0]]
-	case len(op.Path) == 3 && op.Path[0] == "buying" && op.Path[1] == "suppliers":
-		return []string{"supplier"}
-	case pointPath(op.Path):
-		return map[string][]string{"corners": {"corner", "point"}, "points": {"point"}}[op.Path[1]]
+	case len(op.Path) == 3:
+		if kinds, ok := inGroups[op.Path[0]+" > "+op.Path[1]]; ok {
+			return kinds
+		}
+		return nil
 	}
 	return nil
+}
+
+// inGroups are the kinds of what has its name one level deeper.
+var inGroups = map[string][]string{
+	"buying > suppliers": {"supplier"}, "survey > corners": {"corner", "point"}, "survey > points": {"point"},
+	"days > hands": {"hand"}, "days > jobs": {"job"},
 }
 
 // referred are the kinds as which the things of a collection are referred to; the last few only by what may still move.
@@ -49,7 +56,7 @@ func rename(src []byte, op Op, kinds []string) ([]byte, diag.List) {
 	if n.taken(before.names) {
 		return src, n.refuse(tree, op.Path, "another thing has that name")
 	}
-	out, found := text.Apply(src, n.steps(tree, before.refs, op))
+	out, found := text.Apply(src, n.steps(tree, before, op))
 	if found.Stops() {
 		return src, found
 	}
@@ -61,8 +68,8 @@ func rename(src []byte, op Op, kinds []string) ([]byte, diag.List) {
 }
 
 // steps gives the operations on the text that a renaming is made of.
-func (n renaming) steps(tree *text.Node, refs []reference, op Op) []Op {
-	return slices.Concat(n.follow(tree, refs), n.ways(tree, op), n.atHome(tree, op))
+func (n renaming) steps(tree *text.Node, in references, op Op) []Op {
+	return slices.Concat(n.follow(tree, in.refs), n.ways(tree, op), n.jobs(tree, in.names), n.atHome(tree, op))
 }
 
 // ways renames the keys of "may move" that lead through the renamed thing to a figure, whatever else bears its name.
@@ -94,7 +101,7 @@ func stepsOf(src []byte, op Op) []Op {
 	}
 	tree, _ := text.Parse(src)
 	n := renaming{kinds, op.Path[len(op.Path)-1], op.Value}
-	return n.steps(tree, referencesIn(tree).refs, op)
+	return n.steps(tree, referencesIn(tree), op)
 }
 
 // renaming is a change of one name.

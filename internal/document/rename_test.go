@@ -1,9 +1,12 @@
 package document
 
 import (
+	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
+	"dryfit/internal/diag"
 	"dryfit/internal/text"
 )
 
@@ -165,4 +168,55 @@ func TestRenameInABrokenDocument(t *testing.T) {
 			t.Errorf("%s%v\n%s", c.src, found, out)
 		}
 	}
+}
+
+// What is done on a wall or a thing is called by its name, wherever a job's name may stand; a job of the user's own keeps its name, and a job on
+// another thing of a longer name is not meant.
+func TestRenameFollowsJobs(t *testing.T) {
+	const src = "dryfit: 1\nname: n\nunits: in\nsurvey: {corners: A B C D, tape: {A-B: 70}}\nwalls:\n  low: {along: A-B, build-up: [board 1/2]}\n  low 3: {along: B-C, build-up: [board 1/2]}\n" +
+		"cabinets:\n  chest: {in: low}\ntops:\n  slab: {on: chest}\nWCs:\n  WC: {kind: floor, against: low, outlet: unknown}\n"
+	const days = "days:\n  hands:\n    me: {does: [set, set low, coat chest 2]}\n  jobs:\n    grout low: {takes: 1 h, after: [set low 1, set low 3], by: me}\n    look: {takes: 1 h, before: grout low}\n  done:\n    set low 2: {took: 3 h}\n    Board  low: {took: 1 h}\n    WC: {took: 1 h}\n" +
+		"  promises:\n    visit: {on: 2026-03-12 9:00, after: set low, before: [install chest, install slab]}\n  hired:\n    saw: {for: [set low 3, sand before coat chest 2]}\n"
+	if _, found := Read("n", []byte(src+days)); slices.ContainsFunc(found, func(f diag.Finding) bool { return f.Code == "unknown-name" && f.At.Path != "walls > low 3 > along" }) {
+		t.Fatal(found)
+	}
+	for _, c := range []struct {
+		op    string
+		swaps []string // what changes among the days
+	}{
+		{"rename walls/low = high", []string{"set low,", "set high,", "set low 1", "set high 1", "set low 2", "set high 2", "Board  low", "board high"}},
+		{"rename walls/low 3 = end", []string{"set low 3", "set end"}},
+		{"rename cabinets/chest = box", []string{"coat chest 2", "coat box 2", "install chest", "install box"}},
+		{"rename tops/slab = plank", []string{"install slab", "install plank"}},
+		{"rename WCs/WC = pan", []string{"    WC: {", "    WC pan: {"}},
+		{"rename days/hands/me = Ada", []string{"    me: {", "    Ada: {", "by: me", "by: Ada"}},
+		{"rename days/jobs/grout low = fill it", []string{"grout low", "fill it"}},
+	} {
+		out, found := Apply([]byte(src+days), ops(t, c.op))
+		_, got, _ := strings.Cut(string(out), "days:\n")
+		want := strings.NewReplacer(c.swaps...).Replace(days[len("days:\n"):])
+		if len(found) > 0 || got != want {
+			t.Errorf("%s: %v\n%s", c.op, found, lineDiff(want, got))
+		}
+		back, _ := Invert([]byte(src+days), ops(t, c.op))
+		undone, found := Apply(out, back)
+		if now, _ := Read("n", undone); found.Stops() || !reflect.DeepEqual(jobNamesOf(now), jobNamesOf(first(Read("n", []byte(src+days))))) {
+			t.Errorf("%s is not taken back: %v\n%s", c.op, found, undone)
+		}
+	}
+}
+
+func first(r Room, _ diag.List) Room { return r }
+
+// jobNamesOf lists every name of a job that a document says.
+func jobNamesOf(r Room) (all []string) {
+	for _, d := range r.Days.Done {
+		all = append(all, d.Name)
+	}
+	for _, j := range r.Days.Own {
+		for _, n := range append(slices.Clone(j.After), j.Before...) {
+			all = append(all, j.Name, n.Text)
+		}
+	}
+	return all
 }

@@ -18,9 +18,10 @@ func renamesBetween(before, after []byte) []Op {
 			ops = append(ops, keysRenamed([]string{collection}, a, b)...)
 		}
 	}
-	suppliers := []string{"buying", "suppliers"}
-	if a, b := text.At(was, suppliers), text.At(now, suppliers); a != nil && b != nil {
-		ops = append(ops, keysRenamed(suppliers, a, b)...)
+	for _, group := range [][]string{{"buying", "suppliers"}, {"days", "hands"}, {"days", "jobs"}} {
+		if a, b := text.At(was, group), text.At(now, group); a != nil && b != nil {
+			ops = append(ops, keysRenamed(group, a, b)...)
+		}
 	}
 	return ops
 }

@@ -20,8 +20,8 @@ func (m *maker) readDone() {
 	m.imply()
 	m.setNow()
 	for i := range m.tasks {
-		if t := &m.tasks[i]; t.marked {
-			m.settle(t)
+		if m.tasks[i].marked || m.tasks[i].implied {
+			m.settle(i)
 		}
 	}
 }
@@ -51,24 +51,31 @@ func (m *maker) happened(t *task, d document.Done) {
 	}
 }
 
-// imply takes as done what is not marked, though something that comes after it is: it ended when that began at the latest.
+// imply takes as done what is not marked, though something that comes after it is: it ended when that began at the latest. Where that is not
+// known, when it ended is not known either.
 func (m *maker) imply() {
 	for again := true; again; {
 		again = false
 		for _, l := range m.links {
 			from, to := &m.tasks[l.from], &m.tasks[l.to]
-			if from.State == Done && !from.implied || to.State == Planned || !to.Started {
-				continue
+			if to.State != Planned && (from.State != Done || from.implied) && from.imply(to) {
+				again = true
 			}
-			if from.implied && from.End <= to.Start {
-				continue
-			}
-			from.implied, from.Started, from.State = true, true, Done
-			from.Start, from.End = to.Start, to.Start
-			again = true
 		}
 	}
 	m.tellImplied()
+}
+
+// imply takes a task as done for one that comes after it and was begun; false where that says nothing new.
+func (t *task) imply(by *task) bool {
+	if t.implied && (!by.Started || t.Started && t.End <= by.Start) {
+		return false
+	}
+	t.implied, t.State = true, Done
+	if by.Started {
+		t.Started, t.Start, t.End = true, by.Start, by.Start
+	}
+	return true
 }
 
 func (m *maker) tellImplied() {
@@ -139,11 +146,16 @@ func (m *maker) setNow() {
 }
 
 // settle gives what was done at an unknown time the latest that it can have, and what is under way what is left of it.
-func (m *maker) settle(t *task) {
+func (m *maker) settle(i int) {
+	t := &m.tasks[i]
 	switch {
 	case t.State == Done && !t.Started:
-		t.Start, t.End = m.now, m.now
-		m.found(diag.Unchecked, "done-when", t.done.At, "not checked: when {0} was done is missing; what hardens after it is counted from {1}", "write started or finished", diag.T(t.Name), diag.T(m.now.Say()))
+		t.End = m.latestEnd(i)
+		t.Start = t.End
+		if t.implied {
+			return
+		}
+		m.found(diag.Unchecked, "done-when", t.done.At, "not checked: when {0} was done is missing; what hardens after it is counted from {1}", "write started or finished", diag.T(t.Name), diag.T(t.End.Say()))
 	case t.State == Begun:
 		if m.worked(t) >= t.Work {
 			m.found(diag.Look, "overdue", t.done.At, "{0} should be finished by now: {1} of work were planned", "mark it finished, or say how long it takes under pace", diag.T(t.Name), diag.Time(t.Work))
@@ -151,6 +163,17 @@ func (m *maker) settle(t *task) {
 	case t.done.Took.Known:
 		m.comparePace(t)
 	}
+}
+
+// latestEnd is when a task of which no time is told had ended at the latest: by now, and before what comes after it began.
+func (m *maker) latestEnd(i int) calendar.Moment {
+	last := m.now
+	for _, l := range m.links {
+		if to := &m.tasks[l.to]; l.from == i && to.State != Planned && to.Started {
+			last = min(last, to.Start)
+		}
+	}
+	return last
 }
 
 // worked is the time in which the hands had hours since a task was begun.

@@ -3,7 +3,6 @@ package schedule
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"dryfit/internal/calendar"
 	"dryfit/internal/cure"
@@ -92,14 +91,11 @@ func (m *maker) add(k Kind, subject string, at diag.Place, b Basis) int {
 }
 
 func nameOf(k Kind, subject string, part int) string {
-	words := []string{string(k)}
-	if subject != "" && !sameName(subject, string(k)) {
-		words = append(words, subject)
-	}
+	name := document.JobName(string(k), subject)
 	if part > 0 {
-		words = append(words, strconv.Itoa(part))
+		return name + " " + strconv.Itoa(part)
 	}
-	return strings.Join(words, " ")
+	return name
 }
 
 // after puts a task behind another; from < 0 is none.

@@ -8,9 +8,7 @@ import (
 	"dryfit/internal/document"
 )
 
-func sameName(a, b string) bool {
-	return strings.EqualFold(strings.Join(strings.Fields(a), " "), strings.Join(strings.Fields(b), " "))
-}
+func sameName(a, b string) bool { return document.SameName(a, b) }
 
 // named lists the tasks that a name means: one task, all parts of a wall's setting, all jobs on one face, or all of a kind.
 func (m *maker) named(name string) []int {
