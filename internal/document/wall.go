@@ -69,7 +69,7 @@ var wall = record("a wall between two neighboring corners", func(w *Wall, at dia
 	part("studs", "the face of each stud off that line, + into the room", stations(eachWay), func(w *Wall) *[]Station { return &w.Studs }).like("{0: 0, 16: -1/8, 32: -1/4}"),
 	part("straightedge", "gaps under a straightedge", list(complete(gap)), func(w *Wall) *[]Gap { return &w.Straightedge }).like("[{length: 8 ft, gap: 3/16, across: 30 from A, up: 20 above floor}]"),
 	fact("tile face", "whether the tile face is a plane over the high spots or follows the wall", choice("plane or follow", word[FaceRule]{"plane", Plane}, word[FaceRule]{"follow", Follow}), func(w *Wall) *Value[FaceRule] { return &w.Face }).unless("plane over a profile; a wall that is only twisted is followed").like("plane"),
-	fact("least bed", "the thinnest bed that the mortar allows", length(fine), func(w *Wall) *Value[unit.Length] { return &w.LeastBed }).like("1/8"),
+	fact("least bed", "the thinnest bed that the mortar allows", length(fine), func(w *Wall) *Value[unit.Length] { return &w.LeastBed }).unless("over a profile the bed among the layers; else 1/8 in, common practice").like("1/8"),
 	fact("carries", "what the wall has to carry, in words", words, func(w *Wall) *Value[string] { return &w.Carries }).like("wall-hung basin"),
 )
 

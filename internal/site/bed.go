@@ -22,13 +22,24 @@ func (s *solver) bedOver(w *wall) {
 	if !w.plane() {
 		return
 	}
-	least := w.doc.LeastBed.V
-	if !w.doc.LeastBed.Known {
-		least = rule.BedLeast.Limit
-		s.assume(w.doc.At, rule.BedLeast.Cite(), "a bed of {0} at least over the high spots of {1}", diag.F(least), diag.T(w.name))
-	}
+	least := s.leastBed(*w)
 	high, low := s.span(*w)
 	w.build.least, w.build.bed, w.build.most = least, high+w.twist.MulDiv(1, 4)+least, high-low+least
+}
+
+// leastBed is the bed over the high spots of a plane face: as the wall says; else the bed that is written among its layers; else a usual one.
+func (s *solver) leastBed(w wall) unit.Length {
+	least := rule.BedLeast.Limit
+	switch {
+	case w.doc.LeastBed.Known:
+		return w.doc.LeastBed.V
+	case w.build.bedWritten:
+		least = w.build.bed
+		s.assume(w.doc.At, "its build-up", "the bed of {0} that is written for {1} is meant over its high spots", diag.F(least), diag.T(w.name))
+	default:
+		s.assume(w.doc.At, rule.BedLeast.Cite(), "a bed of {0} at least over the high spots of {1}", diag.F(least), diag.T(w.name))
+	}
+	return least
 }
 
 // plane reports whether the tile face is a plane over a surface that is none. Over a bellied wall that goes without saying; a wall that is

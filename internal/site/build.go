@@ -14,6 +14,7 @@ type build struct {
 	board, bed, tile unit.Length
 	least, most      unit.Length // of the bed over the face
 	set              bool        // tile is to be set on it
+	bedWritten       bool        // the bed is written among the layers
 	known            bool        // every thickness that is written or needed is known
 	longest          unit.Length // longest edge of a tile set on it; 0 where a size is not known
 	stone            bool
@@ -104,6 +105,7 @@ func (s *solver) layer(b *build, face string, l document.Layer, under bool) {
 		b.board += l.Thick.V
 	case l.Thick.Known && l.What == document.BedLayer:
 		b.bed += l.Thick.V
+		b.bedWritten = true
 	case l.Thick.Known:
 		b.tile += l.Thick.V
 	case l.What == document.TileLayer && !under && !b.set:

@@ -42,6 +42,20 @@ func TestBedOverAHollow(t *testing.T) {
 	}
 }
 
+// A bed that is written among the layers is meant over the high spots where no least bed is told: over a belly of 1/4 in a bed of 3/16 in and a tile
+// of 3/8 in stand 13/16 in off the line between the corners.
+func TestWrittenBedOverABelly(t *testing.T) {
+	r := alcove(t)
+	r.lay("white", "back")
+	w := &r.Walls[0]
+	w.Profile = r.stations("0 0, 30 1/4, 60 0")
+	w.BuildUp = append(w.BuildUp, document.Layer{What: document.BedLayer, Thick: val(r.in("3/16"))})
+	f := r.solve().face("back")
+	wantLength(t, "face off the corner line", f.TileOff, "13/16")
+	wantLength(t, "least bed", f.BedLeast, "3/16")
+	wantLength(t, "most bed", f.BedMost, "7/16")
+}
+
 // Worked by hand: studs at 0, -1/8, -1/4, -1/16 and 0 off the line take shims of 0, 1/8, 1/4, 1/16 and 0; one that stands out is planed.
 func TestShims(t *testing.T) {
 	r := alcove(t)
