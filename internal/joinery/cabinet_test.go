@@ -27,13 +27,20 @@ stock:
 cabinets:
   vanity:
     in: back
-    across: 14 to 44 from A
-` + words
+` + placed(words)
 	doc, found := document.Read("shop", []byte(src))
 	for _, f := range found {
 		t.Fatalf("line %d: %s\n%s", f.At.Line, f.Say(unit.DefaultStyle(unit.Inches)), src)
 	}
 	return &room{doc: doc}, doc.Cabinets[0]
+}
+
+// placed gives a cabinet its usual place where the words tell none.
+func placed(words string) string {
+	if strings.Contains(words, "across:") {
+		return words
+	}
+	return "    across: 14 to 44 from A\n" + words
 }
 
 // buildChecked builds a cabinet that stands nowhere, and checks its parts.
@@ -103,6 +110,17 @@ func TestPanelCabinet(t *testing.T) {
 	}
 	if out := c.Outside(); out != c.Asked {
 		t.Errorf("put together it is %v, asked for was %v", out, c.Asked)
+	}
+}
+
+// A back of 72 - 2 x 23/32 + 2 x 3/8 = 71-5/16 is wider than a sheet of 48 is across its grain, so it comes out of it lying down; one of 29-5/16 stands.
+func TestGrainOfBack(t *testing.T) {
+	for across, want := range map[string]part.Grain{"14 to 44": part.Along, "14 to 86": part.Any} {
+		r, doc := written(t, "    across: "+across+" from A\n"+standing)
+		c, _, _ := buildChecked(r, doc)
+		if got := find(t, c, "back").Part.Grain; got != want {
+			t.Errorf("%s: grain %v, want %v", across, got, want)
+		}
 	}
 }
 

@@ -148,8 +148,20 @@ func (b *builder) backPanel(o outline, lefts, rights []*Piece) {
 		x0, x1 = x0-joint.Depth, x1+joint.Depth
 	}
 	back := b.add("back", o.back, span(x0, x1, o.floor-o.panels.thick, o.h, set, o.backFace), Upright, BackRole)
+	b.layBack(o.back, back)
 	b.seatBack(o, back, joint, lefts, right)
 	b.seatBack(o, back, joint, rights, left)
+}
+
+// layBack lets the grain of a back run any way where a sheet does not hold it upright: a back is hidden, and a wide one comes out of a sheet only
+// lying down.
+func (b *builder) layBack(of good, back *Piece) {
+	s, need := of.stock, back.Part.Size
+	if !of.known || of.solid || !s.Length.Known || !s.Width.Known || need.Length <= s.Length.V && need.Width <= s.Width.V {
+		return
+	}
+	back.Part.Grain = part.Any
+	b.r.assume(b.at, "the grain of the back of {0} may run level, for it is {1} wide and {2} is {3} across its grain", "our own", diag.T(b.name), diag.X(need.Width), diag.T(of.name), diag.X(s.Width.V))
 }
 
 // seatBack cuts the rabbet or the groove for the back over the whole height that it stands in.

@@ -29,8 +29,10 @@ type Stave struct {
 
 // glue works the staves out: how wide the slab comes, what to buy, where the clamps stand.
 func (s *slab) glue() {
-	doc, r := s.doc.Staves, s.r
-	if !doc.Given || len(doc.Boards) == 0 && !doc.Rough.Known || !s.good.known {
+	r := s.r
+	s.doc.Staves.Rough = s.roughWidth()
+	doc := s.doc.Staves
+	if len(doc.Boards) == 0 && !doc.Rough.Known || !s.good.known {
 		r.lacks(s.doc.At, "the staves of "+s.doc.Name+" (count, rough width)")
 		return
 	}
@@ -54,6 +56,16 @@ func (s *slab) glue() {
 	g.Area = (g.Length * joints).Times(g.Thick)
 	g.Clamps = s.clamps(g)
 	s.t.Glue = g
+}
+
+// roughWidth is how wide a stave is as sawn: as it is told, else the width that its board is sold in.
+func (s *slab) roughWidth() document.Value[unit.Length] {
+	told, sold := s.doc.Staves.Rough, s.good.stock.Width
+	if told.Known || told.Unknown || len(s.doc.Staves.Boards) > 0 || !s.good.known || !sold.Known {
+		return told
+	}
+	s.r.assume(s.doc.At, "the staves of {0} are as wide as {1} is sold: {2}", "our own", diag.T(s.t.Name), diag.T(s.good.name), diag.X(sold.V))
+	return sold
 }
 
 // roughWidths are the widths of the staves as sawn: the boards on hand, or equal ones, as many as are told or needed.

@@ -152,6 +152,8 @@ func TestStaves(t *testing.T) {
 	for _, c := range []struct{ staves, want string }{
 		{"{count: 7, rough width: 3}", "slab-narrow"},                       // 20-1/8
 		{"{rough width: 3}", ""},                                            // as many as are needed: 8
+		{"{count: 4}", ""},                                                  // as wide as the board is sold: 4 x 5-7/8
+		{"{count: 3}", "slab-narrow"},                                       // 3 x 5-7/8
 		{"{count: 8, rough width: 3, rough thickness: 1-1/4}", "slab-thin"}, // for 1-1/2
 		{"{boards: [6, 5-1/2, 4, 3-1/4, 4-1/4]}", ""},                       // 23 - 5/8 = 22-3/8
 		{"{boards: [6, 5-1/2, 4, 3-1/4, 3-3/4]}", "slab-narrow"},            // 22-1/2 - 5/8 = 21-7/8
