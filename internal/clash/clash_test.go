@@ -14,7 +14,7 @@ import (
 func scene(t *testing.T, lines string) []space.Envelope {
 	t.Helper()
 	kinds := map[string]space.Kind{"screw": space.Screw, "bar screw": space.Screw, "pipe": space.Pipe, "cable": space.Cable, "stud": space.Stud, "blocking": space.Blocking, "tile": space.Tile, "trap": space.Trap, "stop": space.Stop,
-		"drawer": space.Drawer, "shelf": space.Shelf, "panel": space.Panel, "way": space.Pull, "swing": space.Swing, "leaf": space.Leaf, "fixture": space.Fixture, "trim": space.Trim}
+		"drawer": space.Drawer, "shelf": space.Shelf, "panel": space.Panel, "way": space.Pull, "swing": space.Swing, "leaf": space.Leaf, "fixture": space.Fixture, "trim": space.Trim, "top": space.Top}
 	w := space.Wall{Name: "wall", Right: geom.Point{X: 200 * unit.Inch}}
 	var all []space.Envelope
 	for line := range strings.Lines(lines) {
@@ -87,6 +87,8 @@ func TestMeetings(t *testing.T) {
 		{"nothing would be left", "d = drawer: 180 220 100 180 30 90\np = trap: 170 240 120 160 20 100", "d/p stop -1/2; cut d 0 to 2-1/2, 3-3/4 deep, up 3/4"},
 		{"a drawer's way 1/8 from a WC", "w = way: 100 200 100 160 300 600\nx = fixture: 202 300 0 200 0 500", "w/x clears 1/8"},
 		{"a drawer's way 1/16 from a WC", "w = way: 100 200 100 160 300 600\nx = fixture: 201 300 0 200 0 500", "w/x stop 1/16"},
+		{"a drawer 1/16 in under a top", "w = way: 100 200 100 160 300 600\nx = top: 0 400 161 180 0 600", "w/x clears 1/16"},
+		{"a drawer that rubs on a top", "w = way: 100 200 100 160 300 600\nx = top: 0 400 160 180 0 600", "w/x stop 0"},
 		{"a way over a WC", "w = way: 100 200 202 260 300 600\nx = fixture: 150 300 0 200 0 500", "w/x clears 1/8"},
 		{"two ways across each other", "w = way: 100 200 100 160 300 600\nv = swing: 150 300 100 160 300 600", "w/v look -3-1/8"},
 		{"a way and the room's door", "w = way: 100 200 100 160 300 600\nl = leaf: 150 300 0 700 500 900", "w/l look -3-1/8"},

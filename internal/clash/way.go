@@ -4,6 +4,7 @@ import (
 	"dryfit/internal/diag"
 	"dryfit/internal/rule"
 	"dryfit/internal/space"
+	"dryfit/internal/unit"
 )
 
 // ways holds what moves, drawers, cabinet doors and the room's door, against what stands and against each other.
@@ -17,7 +18,7 @@ func (h *holder) ways() {
 			if a.Owner == b.Owner || len(b.Plan) == 0 {
 				continue
 			}
-			h.meet("way", "{0} to {1}", a, b, space.Apart(a, b), ask{need: need.Limit, class: diag.Stop, rule: need.ID, mend: "make it narrower, hinge it on the other side, or move what stands in its way"})
+			h.meet("way", "{0} to {1}", a, b, space.Apart(a, b), way(b, need, "make it narrower, hinge it on the other side, or move what stands in its way"))
 		}
 		for _, b := range append(leaves[:len(leaves):len(leaves)], moving[i+1:]...) {
 			if a.Owner == b.Owner && a.Wall == b.Wall && sameFront(a, b) {
@@ -28,9 +29,21 @@ func (h *holder) ways() {
 	}
 	for _, a := range leaves {
 		for _, b := range h.of(space.Panel) {
-			h.meet("way", "{0} to {1}", a, b, space.Apart(a, b), ask{need: need.Limit, class: diag.Stop, rule: need.ID, mend: "hang the leaf on the other side, let it open outward, or move the cabinet"})
+			h.meet("way", "{0} to {1}", a, b, space.Apart(a, b), way(b, need, "hang the leaf on the other side, let it open outward, or move the cabinet"))
 		}
 	}
+}
+
+// underTop is what a door or drawer needs under a top: to clear it, no more, for the gap there is its reveal, and chosen (our own judgment).
+const underTop = unit.Millimetre
+
+// way is what is asked of a thing that moves past one that stands.
+func way(b space.Envelope, usual rule.Rule, mend string) ask {
+	k := ask{need: usual.Limit, class: diag.Stop, rule: usual.ID, mend: mend}
+	if b.Kind == space.Top {
+		k.need, k.rule, k.mend = underTop, "", "give the fronts a greater edge reveal"
+	}
+	return k
 }
 
 // sameFront: drawers of one column lie over each other and doors of one pair open away from each other; their ways touch and do not clash.
