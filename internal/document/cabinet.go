@@ -41,6 +41,7 @@ type Cabinet struct {
 	Drawers   DrawerBoxes
 	Banding   Value[unit.Length] // `banding`: the thickness of the edge band on edges that show
 	Leave     Leave
+	Alcove    []WidthAt
 	Screws    Fastening
 }
 
@@ -164,6 +165,7 @@ var cabinet = record("a cabinet", func(c *Cabinet, at diag.Place) { c.At = at },
 	part("drawer boxes", "how the boxes of its drawers are made", drawerBoxes, func(c *Cabinet) *DrawerBoxes { return &c.Drawers }).like("{corner: rabbet 1/4, groove up: 3/8}"),
 	fact("banding", "the thickness of the band that is glued on edges that show", length(fine), func(c *Cabinet) *Value[unit.Length] { return &c.Banding }).unless("none").like("0.5 mm"),
 	part("leave", "extra width to leave for scribing", leave, func(c *Cabinet) *Leave { return &c.Leave }).unless("none").like("{left: 1/2}"),
+	part("alcove", "widths between two walls that it goes in between, as taped", list(complete(widthAt)), func(c *Cabinet) *[]WidthAt { return &c.Alcove }).unless("the room's walls").like("[{width: 30-1/4, off: 20, up: 30 above floor}, {width: 30-1/8, off: 0}]"),
 	part("screws", "how it is screwed to the wall", fastening, func(c *Cabinet) *Fastening { return &c.Screws }).like("{length: 3, down: 1-1/2, from left: [2, 18, 28]}"),
 )
 

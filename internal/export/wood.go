@@ -45,6 +45,7 @@ type cabinet struct {
 	Raise   *unit.Length `json:"raise,omitempty" doc:"what is added under its lowest corner; absent: it hangs, or the floor is not known"`
 	Pieces  []builtPart  `json:"pieces" doc:"every part at its place"`
 	Screws  []woodScrew  `json:"screws" doc:"into the wall"`
+	Ways    []passage    `json:"passages" doc:"what it has to pass on its way in, put together"`
 	Drawers []drawerBox  `json:"drawers" doc:"their boxes, closed"`
 }
 
@@ -129,6 +130,7 @@ func cabinetOf(p plan.Plan, c joinery.Cabinet) cabinet {
 	return cabinet{Name: c.Name, At: placeOf(c.At), Wall: c.Wall, X: c.X, Asked: boxOf(c.Asked), Proud: c.Proud, Raise: known(c.Stands.Most, c.Stands.Known),
 		Pieces:  list(c.Pieces, func(q joinery.Piece) builtPart { return pieceOfWood(p, q) }),
 		Screws:  list(c.Hung, func(s joinery.Screw) woodScrew { return woodScrew{point{s.X, s.Y}, s.Length, s.Into, s.Hold} }),
+		Ways:    list(c.Passages, passageOf),
 		Drawers: list(c.Drawers, func(d joinery.Drawer) drawerBox { return drawerBox{d.Name, boxOf(d.Box), d.Travel} })}
 }
 

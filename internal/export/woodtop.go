@@ -24,6 +24,7 @@ type slab struct {
 	Holes  []topHole     `json:"holes" doc:"cut-outs, holes and recesses"`
 	Glue   *glueUp       `json:"glueUp,omitempty" doc:"of staves; absent: it is no such slab, or its staves are not given"`
 	Moves  *woodMovement `json:"movement,omitempty" doc:"over the year, across the grain; absent: none, or not worked out"`
+	Ways   []passage     `json:"passages" doc:"what it has to pass on its way in"`
 	Reach  []toolReach   `json:"reach" doc:"whether the tools get through"`
 	Length unit.Length   `json:"sawLonger" doc:"what is left on its length for scribing"`
 	Wider  unit.Length   `json:"sawWider" doc:"what is left on its depth for scribing"`
@@ -108,6 +109,7 @@ func slabOf(t joinery.Top) slab {
 	out := slab{Name: t.Name, At: placeOf(t.At), Wall: t.Wall, On: t.On, Made: madeWords[t.Kind], X: t.X, Up: t.Up, Width: t.Width, Back: t.Back, Depth: t.Depth, Thick: t.Thick,
 		Holes:  list(t.Holes, func(h joinery.Hole) topHole { return topHoleOf(t, h) }),
 		Reach:  list(t.Reaches, func(r joinery.Reach) toolReach { return toolReach{r.What, r.Tool, r.Deep, r.Sides} }),
+		Ways:   list(t.Passages, passageOf),
 		Length: t.Part.Over.Length, Wider: t.Part.Over.Width}
 	if t.Glue.Known {
 		out.Glue = glueOf(t.Glue)

@@ -23,6 +23,8 @@ type Cabinet struct {
 	Drawers []Drawer
 	Stands  Standing
 	Hung    []Screw
+	// Passages are what it has to pass on its way in.
+	Passages []Passage
 }
 
 // Outside is the box that the pieces of the carcass take together.
@@ -127,7 +129,7 @@ func (r *room) build(doc document.Cabinet) (Cabinet, outline, bool) {
 
 // outline fills the defaults in and tells of what is missing.
 func (r *room) outline(doc document.Cabinet) (outline, bool) {
-	if !r.sure(doc, doc.Name, "Hinges", "Slides", "Drawers", "Screws", "Raise", "Long", "Box", "Opens") {
+	if !r.sure(doc, doc.Name, "Hinges", "Slides", "Drawers", "Screws", "Raise", "Long", "Box", "Opens", "Alcove") {
 		return outline{}, false
 	}
 	o := outline{doc: doc, h: doc.Height.V, d: doc.Depth.V, toe: doc.Toe, band: doc.Banding.Or(0)}

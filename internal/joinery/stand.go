@@ -28,6 +28,7 @@ func (r *room) locate(c *Cabinet, o outline) bool {
 		return false
 	}
 	c.X = x0
+	r.bringIn(c, o)
 	r.pierce(c)
 	r.screws(c, o)
 	if o.doc.Stands.Or(document.OnFloor) != document.OnWall {

@@ -24,6 +24,7 @@ type Top struct {
 	Moves              Moves
 	Edges              []Edge
 	Reaches            []Reach
+	Passages           []Passage
 }
 
 // Edge is one upper edge with its profile.
@@ -65,6 +66,7 @@ func (r *room) top(doc document.Slab) (Top, bool) {
 	}
 	s.goods()
 	s.alcove()
+	s.r.carryIn(&s.t.Passages, s.t.Name, s.t.At, s.t.Width, s.t.Depth-s.t.Back, s.t.Thick)
 	s.edges()
 	s.holes()
 	s.woods()

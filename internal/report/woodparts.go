@@ -203,6 +203,7 @@ func CabinetWords(p plan.Plan, c joinery.Cabinet) []string {
 	if s := c.Stands; s.Known {
 		words = append(words, "Under its corners: "+feetWords(p, s)+".")
 	}
+	words = append(words, passageWords(p, c.Passages)...)
 	for _, h := range c.Hung {
 		words = append(words, fmt.Sprintf("Screw %s long at %s from the left end of %s: %s into %s.", f.Format(h.Length), p.Style.Format(h.X), c.Wall, f.Format(h.Hold), h.Into))
 	}

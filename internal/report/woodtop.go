@@ -24,6 +24,7 @@ func TopWords(p plan.Plan, t joinery.Top) []string {
 	for _, e := range t.Edges {
 		out = append(out, "Upper edge, "+e.Name+": "+profileWords(f, e.Profile)+".")
 	}
+	out = append(out, passageWords(p, t.Passages)...)
 	out = append(out, movesWords(p, t.Moves)...)
 	for _, r := range t.Reaches {
 		if r.Known {
