@@ -3,6 +3,7 @@ package sheet
 import (
 	"cmp"
 	"slices"
+	"sync"
 
 	"dryfit/internal/draw"
 	"dryfit/internal/draw/parts"
@@ -49,16 +50,23 @@ func (c *crowd) label(l parts.Label, at ...draw.XY) ([]draw.Item, bool) {
 // against it. False where there is no room within reach.
 func (c *crowd) leader(tip draw.XY, lines []string, cost func(draw.Box) draw.Um) ([]draw.Item, bool) {
 	best, least := parts.Leader{}, draw.Um(-1)
-	for _, knee := range around(tip) {
-		if least >= 0 && dist(knee, tip) >= least {
+	left, right := noteBox(lines, -1), noteBox(lines, 1)
+	for _, off := range around() {
+		far := abs(off.X) + abs(off.Y)
+		if least >= 0 && far >= least {
 			break // all that follow are farther
 		}
-		l := parts.Leader{Tip: tip, Knee: knee, Lines: lines}
-		if b := l.Box(); c.free(b.Inset(-300)) {
-			far := abs(knee.X-tip.X) + abs(knee.Y-tip.Y) + cost(b)
-			if least < 0 || far < least {
-				best, least = l, far
-			}
+		b := right
+		if off.X < 0 {
+			b = left
+		}
+		knee := tip.Plus(off)
+		b.Lo, b.Hi = b.Lo.Plus(knee), b.Hi.Plus(knee)
+		if !c.free(b.Inset(-300)) {
+			continue
+		}
+		if far += cost(b); least < 0 || far < least {
+			best, least = parts.Leader{Tip: tip, Knee: knee, Lines: lines}, far
 		}
 	}
 	if least < 0 {
@@ -106,20 +114,25 @@ func overLines(strokes [][2]draw.XY) func(draw.Box) draw.Um {
 	}
 }
 
-// around lists places about a point, nearest first.
-func around(tip draw.XY) []draw.XY {
+// noteBox is what a note covers whose knee is at the origin, its tip on the left of it (1) or on the right (-1).
+func noteBox(lines []string, side draw.Um) draw.Box {
+	return parts.Leader{Tip: draw.At(-side, 0), Lines: lines}.Box()
+}
+
+// around lists places about the origin, nearest first.
+var around = sync.OnceValue(func() []draw.XY {
 	const step, far = 1_500, 45 * draw.MM
 	var out []draw.XY
 	for dx := -far; dx <= far; dx += step {
 		for dy := -far; dy <= far; dy += step {
 			if abs(dx)+abs(dy) >= 3*draw.MM && abs(dx) >= step {
-				out = append(out, tip.Plus(draw.At(dx, dy)))
+				out = append(out, draw.At(dx, dy))
 			}
 		}
 	}
-	slices.SortStableFunc(out, func(a, b draw.XY) int { return cmp.Compare(dist(a, tip), dist(b, tip)) })
+	slices.SortStableFunc(out, func(a, b draw.XY) int { return cmp.Compare(abs(a.X)+abs(a.Y), abs(b.X)+abs(b.Y)) })
 	return out
-}
+})
 
 func dist(a, b draw.XY) draw.Um { return abs(a.X-b.X) + abs(a.Y-b.Y) }
 

@@ -22,6 +22,7 @@ import (
 	"os"
 	"path/filepath"
 	"sync"
+	"sync/atomic"
 
 	_ "modernc.org/sqlite" // the driver "sqlite", without cgo
 )
@@ -44,6 +45,7 @@ type Store struct {
 	reader *sql.DB
 	lock   *folderLock
 	feed   *feed
+	count  atomic.Int64 // of changes
 	ending sync.Once
 	ended  error
 }
@@ -164,5 +166,10 @@ func (s *Store) change(ctx context.Context, doing string, fn func(*sql.Tx) error
 	if err := fn(tx); err != nil {
 		return fault(doing, err)
 	}
+	defer s.count.Add(1) // after the commit, and also after one that failed: it may have reached the disk
 	return fault(doing, tx.Commit())
 }
+
+// Version grows with every change of anything that is kept here, before the change is acknowledged. What was read after one
+// Version was asked for holds as long as Version stays; it begins anew when the store is opened.
+func (s *Store) Version() int64 { return s.count.Load() }

@@ -11,7 +11,20 @@ const Missing = '?'
 // Clean makes any string printable: broken UTF-8 and characters that the typeface lacks become "?", white space
 // becomes a space, control and format characters go. It is its own fixed point.
 func Clean(s string) string {
+	if isClean(s) {
+		return s
+	}
 	return strings.Map(cleanRune, strings.ToValidUTF8(s, string(Missing)))
+}
+
+// isClean is quick and may say no of what is clean: it knows the printed characters of ASCII alone, all of which the typeface has.
+func isClean(s string) bool {
+	for i := range len(s) {
+		if s[i] < ' ' || s[i] > lastBasic {
+			return false
+		}
+	}
+	return true
 }
 
 func cleanRune(r rune) rune {

@@ -36,6 +36,17 @@ type Face struct {
 	UnitEm int // font units in an em
 	Cap    int // height of capitals in font units
 	glyphs map[rune]glyph
+	basic  [lastBasic + 1]glyph // those of the keyboard again: nearly all lettering, measured very often
+}
+
+// lastBasic ends the characters of ASCII that are printed.
+const lastBasic = '~'
+
+func (f *Face) glyph(r rune) glyph {
+	if r >= 0 && r <= lastBasic {
+		return f.basic[r]
+	}
+	return f.glyphs[r]
 }
 
 type glyph struct{ advance, top, bottom int }
@@ -68,6 +79,9 @@ func load(ttf []byte) *Face {
 			must(err)
 			face.glyphs[r] = glyph{int(advance), -int(b.Min.Y), -int(b.Max.Y)}
 		}
+	}
+	for r := range face.basic {
+		face.basic[r] = face.glyphs[rune(r)]
 	}
 	return face
 }

@@ -34,7 +34,7 @@ func headThatFits(runes []rune, size draw.Um, bold bool, room draw.Um) int {
 	f := FaceOf(bold)
 	var units int64
 	for i, r := range runes {
-		units += int64(f.glyphs[r].advance)
+		units += int64(f.glyph(r).advance)
 		if ceilDiv(units*int64(size), int64(f.Cap)) > room {
 			return i
 		}

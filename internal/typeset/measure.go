@@ -15,7 +15,7 @@ func Width(text string, size draw.Um, bold bool) draw.Um {
 func (f *Face) units(clean string) int64 {
 	var n int64
 	for _, r := range clean {
-		n += int64(f.glyphs[r].advance)
+		n += int64(f.glyph(r).advance)
 	}
 	return n
 }
@@ -42,7 +42,7 @@ func Descent(text string, size draw.Um, bold bool) draw.Um {
 
 func (f *Face) ink(clean string) (top, bottom int) {
 	for _, r := range clean {
-		g := f.glyphs[r]
+		g := f.glyph(r)
 		top, bottom = max(top, g.top), min(bottom, g.bottom)
 	}
 	return top, bottom
@@ -101,4 +101,4 @@ func anchorShift(a draw.Anchor, w draw.Um) draw.Um {
 }
 
 // Advance is how far a character moves the pen, in font units.
-func (f *Face) Advance(r rune) int { return f.glyphs[r].advance }
+func (f *Face) Advance(r rune) int { return f.glyph(r).advance }

@@ -17,7 +17,7 @@ import (
 	"dryfit/internal/sheet"
 )
 
-var bookPage = pageOf{name: "book", tab: "Book", fill: book}
+var bookPage = pageOf{name: "book", tab: "Book", fill: book, whole: true}
 
 // bound is the book: its sheets and what can be taken away.
 type bound struct {

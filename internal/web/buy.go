@@ -7,7 +7,7 @@ import (
 	"dryfit/internal/report"
 )
 
-var buyPage = pageOf{name: "buy", tab: "Buy", fill: buy}
+var buyPage = pageOf{name: "buy", tab: "Buy", fill: buy, whole: true}
 
 // shopping is what to buy, what it costs, and how it is used.
 type shopping struct {

@@ -7,7 +7,7 @@ import (
 	"dryfit/internal/report"
 )
 
-var cutPage = pageOf{name: "cut", tab: "Cut", fill: cut}
+var cutPage = pageOf{name: "cut", tab: "Cut", fill: cut, whole: true}
 
 // cutting is what to cut, from what.
 type cutting struct {

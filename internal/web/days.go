@@ -12,7 +12,7 @@ import (
 	"dryfit/internal/unit"
 )
 
-var daysPage = pageOf{name: "days", tab: "Days", fill: days, has: speaksOf("days", "lay")}
+var daysPage = pageOf{name: "days", tab: "Days", fill: days, has: speaksOf("days", "lay"), whole: true, dated: true}
 
 // daysBody is what to do on which day.
 type daysBody struct {

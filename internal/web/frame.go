@@ -80,8 +80,17 @@ func (f *frame) Keys() []string {
 		"1", "2", "3", "9/16", "5/8", "11/16", "3/4", "back", "0", "next", "13/16", "7/8", "15/16", "ft", "-", ".", "mm", "letters"}
 }
 
-// show writes a page.
+// show sends a page.
 func (s *Server) show(w http.ResponseWriter, r *http.Request, name string, status int, f *frame) error {
+	b, err := s.written(r, name, f)
+	if err != nil {
+		return err
+	}
+	return sendPage(w, r, status, b)
+}
+
+// written is a page as a browser gets it. What it takes from the request beside its address is in pageKey.
+func (s *Server) written(r *http.Request, name string, f *frame) ([]byte, error) {
 	f.Light, f.Units = cookie(r, "dryfit-light", "light", "dark"), cookie(r, "dryfit-units", "in", "mm")
 	f.Change, f.Shared, f.Here = mayChange(r), s.share != nil, here(r)
 	var b bytes.Buffer
@@ -89,11 +98,13 @@ func (s *Server) show(w http.ResponseWriter, r *http.Request, name string, statu
 	if f.Moved {
 		look = look.Lookup("moved")
 	}
-	if err := look.Execute(&b, f); err != nil {
-		return err
-	}
+	err := look.Execute(&b, f)
+	return b.Bytes(), err
+}
+
+func sendPage(w http.ResponseWriter, r *http.Request, status int, b []byte) error {
 	w.Header().Set("Cache-Control", "no-store")
-	return send(w, r, "text/html; charset=utf-8", status, b.Bytes())
+	return send(w, r, "text/html; charset=utf-8", status, b)
 }
 
 // here is the address of the page that a request is about: that of the page itself, or the one that a form names.

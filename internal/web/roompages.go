@@ -7,6 +7,8 @@ type pageOf struct {
 	name, tab string
 	fill      func(v *view, r *http.Request) (*frame, error)
 	has       func(v *view) bool // whether the room has anything for this page; nil: always
+	whole     bool               // it needs the whole plan
+	dated     bool               // it reads the clock, to the minute
 }
 
 // roomPages are the pages of a room in the order of their tabs. This is the one place that knows which there are.

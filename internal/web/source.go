@@ -15,7 +15,7 @@ import (
 	"dryfit/internal/text"
 )
 
-var sourcePage = pageOf{name: "source", tab: "Source", fill: source}
+var sourcePage = pageOf{name: "source", tab: "Source", fill: source, whole: true}
 
 // written is the document with what is said of each line.
 type written struct {

@@ -135,20 +135,40 @@ func (v *view) Assumed() []string {
 // page shows a page of a room as it is kept.
 func (s *Server) page(p pageOf) handler {
 	return func(w http.ResponseWriter, r *http.Request) error {
-		v, err := s.view(r)
+		b, err := s.sent.page(r.Context(), s.store.Version, s.asked(p, r), func() ([]byte, error) {
+			r := r.WithContext(context.WithoutCancel(r.Context())) // others may want it if who asked goes away
+			v, err := s.view(r)
+			if err != nil {
+				return nil, err
+			}
+			f, err := s.filled(r, v, p)
+			if err != nil {
+				return nil, err
+			}
+			return s.written(r, p.name, f)
+		})
 		if err != nil {
 			return err
 		}
-		return s.render(w, r, v, p, http.StatusOK)
+		return sendPage(w, r, http.StatusOK, b)
 	}
 }
 
-func (s *Server) render(w http.ResponseWriter, r *http.Request, v *view, p pageOf, status int) error {
+// filled is a page of a room within its frame.
+func (s *Server) filled(r *http.Request, v *view, p pageOf) (*frame, error) {
 	f, err := p.fill(v, r)
+	if err != nil {
+		return nil, err
+	}
+	f.Page, f.Room = p.name, v
+	return f, nil
+}
+
+func (s *Server) render(w http.ResponseWriter, r *http.Request, v *view, p pageOf, status int) error {
+	f, err := s.filled(r, v, p)
 	if err != nil {
 		return err
 	}
-	f.Page, f.Room = p.name, v
 	return s.show(w, r, p.name, status, f)
 }
 

@@ -36,6 +36,7 @@ type Server struct {
 	now    func() time.Time
 	share  *Share
 	plans  planner
+	sent   sentPages
 	past   remembered
 	look   looks
 	assets assets
