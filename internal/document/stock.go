@@ -16,6 +16,7 @@ type Stock struct {
 	Species              Value[string]
 	Rings                Value[Rings]
 	Sale                 Sale
+	Supply               Supply
 }
 
 // StockKind is the shape of a good.
@@ -52,6 +53,9 @@ var stock = record("wood or board as it is sold", func(s *Stock, at diag.Place) 
 	fact("measured", "its thickness by a caliper, to which grooves are cut", length(thin), func(s *Stock) *Value[unit.Length] { return &s.Measured }).unless("the thickness as it is sold").like("45/64"),
 	fact("species", "the wood", words, func(s *Stock) *Value[string] { return &s.Species }).like("white oak"),
 	fact("rings", "how the growth rings lie in the face: flat-sawn, quarter-sawn or between", ringWords, func(s *Stock) *Value[Rings] { return &s.Rings }).unless("between: the greater movement is taken").like("flat"),
+	fact("from", "who sells it", calledText("supplier"), func(s *Stock) *Value[string] { return &s.Supply.From }).like("lumber yard"),
+	fact("lead time", "from the order to the delivery", duration, func(s *Stock) *Value[unit.Minutes] { return &s.Supply.LeadTime }).unless("as the supplier says").like("10 days"),
+	fact("ordered on", "when it was ordered", date, func(s *Stock) *Value[string] { return &s.Supply.OrderedOn }).unless("not ordered yet").like("2026-03-02"),
 }, saleKeys...)...)
 
 var stockSize = form[size]{&shape{say: "a size: length x width x thickness", pattern: `^[^xX×]+[xX×][^xX×]+[xX×][^xX×]+$`}, func(r *reader, n *text.Node) (size, bool) {

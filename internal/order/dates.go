@@ -52,7 +52,12 @@ func facesOf(l takeoff.Line) []string {
 
 // date says by when a line is needed and has to be ordered, and tells of what comes too late.
 func (m *maker) date(l *Line, kinds []schedule.Kind, subjects []string) {
-	by, ok := needBy(m.days, kinds, subjects)
+	m.dateBy(l, func(Line) (calendar.Moment, bool) { return needBy(m.days, kinds, subjects) })
+}
+
+// dateBy dates a line by when it is needed.
+func (m *maker) dateBy(l *Line, needed func(Line) (calendar.Moment, bool)) {
+	by, ok := needed(*l)
 	if !ok {
 		return
 	}

@@ -140,6 +140,32 @@ func TestTotalsAddUp(t *testing.T) {
 	})
 }
 
+// The yard takes 10 days, or 3 where the stock says so. The trim may be cut on March 25 at the latest, the chest built on March 20; board for the back wall is
+// needed on the 18th. What only plain parts are cut from is for no job, and no day is made up for it.
+func TestStockIsOrderedInTime(t *testing.T) {
+	const src = "dryfit: 1\nname: n\nunits: in\ncabinets: {chest: {in: back, stock: {panels: ply, drawers: ply}}}\ntrim: {skirt: {kind: baseboard, stock: lath}}\n" +
+		"stock:\n  ply: {kind: sheet, size: 96 x 48 x 3/4, from: yard}\n  lath: {kind: stick, size: 96 x 3 x 1/2, from: yard, lead time: 3 days}\n  panel: {kind: sheet, size: 60 x 36 x 1/2, covers: back, from: yard, ordered on: 2026-03-02}\n" +
+		"  rest: {kind: stick, size: 96 x 1 x 1, from: yard}\nbuying: {currency: USD, suppliers: {yard: {delivery: 20.00, lead time: 10 days}}}\n"
+	doc, _ := document.Read("n", []byte(src))
+	days := schedule.Plan{From: on(t, "2026-03-12"), Tasks: []schedule.Task{
+		{Kind: schedule.Trim, Subject: "skirt", Latest: on(t, "2026-03-25")}, {Kind: schedule.Cabinet, Subject: "chest", Latest: on(t, "2026-03-20")},
+		{Kind: schedule.Board, Subject: "back", Latest: on(t, "2026-03-18")}, {Kind: schedule.Cabinet, Subject: "another", Latest: on(t, "2026-03-13")},
+	}}
+	var lots []cut.Lot
+	for _, s := range doc.Stock {
+		lots = append(lots, cut.Lot{Stock: s.Name, At: s.At, Kind: s.Kind, Buy: []cut.Purchase{{Length: 96 * unit.Inch, Count: 1, Price: 10_000, Priced: true}}})
+	}
+	p, found, _ := Make(doc, tiling.Plan{}, cut.Plan{Lots: lots}, takeoff.Plan{}, days)
+	for i, want := range [][3]string{{"2026-03-20", "2026-03-10", ""}, {"2026-03-25", "2026-03-22", ""}, {"2026-03-18", "", "2026-03-02"}, {"", "", ""}} {
+		if l := p.Lines[i]; [3]string{l.NeedBy, l.OrderBy, l.OrderedOn} != want || l.Supplier != "yard" {
+			t.Errorf("%s: needed %s, order by %s, ordered %s of %s; want %v", l.Good, l.NeedBy, l.OrderBy, l.OrderedOn, l.Supplier, want)
+		}
+	}
+	if codes(found) != "order-late" || len(p.Trips) != 1 || p.Trips[0].Goods != 40_000 || p.Delivery != 20_000 {
+		t.Errorf("%s, trips %+v", codes(found), p.Trips)
+	}
+}
+
 func replaced(s, old, now string) string { return strings.Replace(s, old, now, 1) }
 
 // Two sheets at 62.50 and one at 40.00 that the cutting plan buys are 165.00, and count with the rest.

@@ -18,12 +18,20 @@ func (m *maker) trips() {
 			m.out.Trips = append(m.out.Trips, Trip{Supplier: l.Supplier})
 		}
 		t := &m.out.Trips[i]
-		t.Lines = append(t.Lines, l.What)
+		t.Lines = append(t.Lines, m.tripName(l))
 		t.Goods += l.Cost
 	}
 	for i := range m.out.Trips {
 		m.deliver(&m.out.Trips[i])
 	}
+}
+
+// tripName is what a line is called among what one supplier sends: wood and board by their names, for "sheets" says little.
+func (m *maker) tripName(l Line) string {
+	if _, ok := m.doc.StockNamed(l.Good); ok && !l.Tile && l.What != "board" {
+		return l.Good
+	}
+	return l.What
 }
 
 func (m *maker) deliver(t *Trip) {

@@ -190,7 +190,7 @@ func leadWords(p plan.Plan, x order.Trip) string {
 	slowest, known := "", false
 	for _, l := range p.Order.Lines {
 		if l.Supplier == x.Supplier && l.LeadKnown && l.OrderedOn == "" && len(l.Packs) > 0 && l.Lead > longest {
-			longest, slowest, known = l.Lead, lineName(l), true
+			longest, slowest, known = l.Lead, orNone(l.Good, lineName(l)), true
 		}
 	}
 	if !known {

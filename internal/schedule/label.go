@@ -167,6 +167,7 @@ var supplies = map[Kind]document.GoodKind{Board: document.BackerBoard, Prime: do
 func (m *maker) deliveries() {
 	for i := range m.tasks {
 		t := &m.tasks[i]
+		m.stockArrives(t)
 		kind, ok := supplies[t.Kind]
 		if !ok {
 			continue

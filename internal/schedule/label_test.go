@@ -66,3 +66,13 @@ func TestGoodsMustBeThere(t *testing.T) {
 		t.Error(set.Start)
 	}
 }
+
+// Board that was ordered on March 2 and takes 4 days is there on the morning of the 6th; the other wall's has no order and is at hand.
+func TestStockMustBeThere(t *testing.T) {
+	p, _, _ := made(t, tiled+"  room temperature: 20 C\nstock: {panel: {kind: sheet, size: 2400 x 1200 x 12, covers: back, lead time: 4 days, ordered on: 2026-03-02}}\n")
+	back, _ := p.Task("board back")
+	floor, _ := p.Task("board floor")
+	if when(back.Start) != "6 8:00" || floor.Start.Date() != p.From.Date() {
+		t.Error(back.Start, floor.Start)
+	}
+}
