@@ -19,14 +19,13 @@ func mixWords(p plan.Plan, b schedule.Batch) string {
 	if !ok1 || !ok2 || volume == 0 {
 		return ""
 	}
-	s := p.Days.Tasks[b.Task].Sessions[b.Session]
-	all := recipe.Batch(volume)
-	words := "Mortar: " + powderWords(p.Style, all, recipe)
-	if recipe.PotLife == 0 {
+	words := "Mortar: " + powderWords(p.Style, recipe.Batch(volume), recipe)
+	n, known := mixes(recipe, minutesOf(p, b))
+	if !known {
 		return words + "; how much at once is not known, its pot life is missing"
 	}
-	if mixes := int64((s.To.Since(s.From) + recipe.PotLife - 1) / recipe.PotLife); mixes > 1 {
-		words += fmt.Sprintf(", in %d mixes of %s", mixes, powderWords(p.Style, recipe.Batch(volume/unit.Volume(mixes)), recipe))
+	if n > 1 {
+		words += fmt.Sprintf(", in %d mixes of %s", n, powderWords(p.Style, recipe.Batch(eachMix(volume, n)), recipe))
 	}
 	return words + ": each is used up within " + recipe.PotLife.String()
 }

@@ -46,12 +46,9 @@ func mixRow(p plan.Plan, b schedule.Batch, shares map[pieceKey]unit.Volume) []st
 		return row
 	}
 	long := minutesOf(p, b)
-	n := int64(1)
-	if r.PotLife > 0 {
-		n = max(1, int64((long+r.PotLife-1)/r.PotLife))
+	if n, known := mixes(r, long); known {
 		row[5] = fmt.Sprint(n)
-	}
-	if m := r.Batch(unit.Volume((int64(v) + n - 1) / n)); r.PotLife > 0 {
+		m := r.Batch(eachMix(v, n))
 		row[6] = p.Style.Say(unit.Weighs(m.Powder))
 		if m.WaterKnown {
 			row[7], row[8] = p.Style.Say(unit.Weighs(m.WaterMass)), p.Style.Say(unit.Fills(m.Water))
@@ -60,6 +57,17 @@ func mixRow(p plan.Plan, b schedule.Batch, shares map[pieceKey]unit.Volume) []st
 	row[9] = spreadWords(p, b, r, long)
 	return row
 }
+
+// mixes is in how many mixes a stretch of setting is done, so that each is used up within the pot life; not known where that is not.
+func mixes(r takeoff.Recipe, long unit.Minutes) (n int64, known bool) {
+	if r.PotLife == 0 {
+		return 0, false
+	}
+	return max(1, int64((long+r.PotLife-1)/r.PotLife)), true
+}
+
+// eachMix is what one of several mixes fills, rounded up.
+func eachMix(v unit.Volume, n int64) unit.Volume { return unit.Volume((int64(v) + n - 1) / n) }
 
 // minutesOf is the part of its session that a batch takes, by the area of its pieces.
 func minutesOf(p plan.Plan, b schedule.Batch) unit.Minutes {

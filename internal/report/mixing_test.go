@@ -68,3 +68,25 @@ func demos(t *testing.T) []plan.Plan {
 	}
 	return out
 }
+
+// The card of a day and the table of mixing are worked by one person at one pail: each names the same powder for each mix, and the same water.
+func TestCardsAndTableMixAlike(t *testing.T) {
+	for _, p := range plans() {
+		cards := ""
+		for _, c := range report.DayCards(p) {
+			for _, w := range c.Work {
+				cards += strings.Join(w.Notes, "\n") + "\n"
+			}
+		}
+		for _, r := range report.MixingDays(p).Rows {
+			mixes, powder, water := r[5], r[6], r[8]
+			want := powder + " of powder in " + water + " of water"
+			if mixes != "1" {
+				want = "in " + mixes + " mixes of " + want
+			}
+			if !strings.Contains(cards, want) {
+				t.Errorf("%s, %s: no card says %q", p.Name, r[0], want)
+			}
+		}
+	}
+}

@@ -155,6 +155,9 @@ func (m *maker) under(s *subject, test int) {
 	if len(s.faces) == 0 {
 		return
 	}
+	if at, asked := m.primerNamed(s); asked {
+		m.next(s, Prime, at, toPrimed)
+	}
 	for _, l := range s.layers {
 		switch {
 		case l.What != document.MembraneLayer:
@@ -178,9 +181,9 @@ func (m *maker) layerWater(l document.Layer) bool { return lastWord(l.Label, "me
 // next adds a job on a subject after the one before, and remembers what it waits for.
 func (m *maker) next(s *subject, k Kind, at diag.Place, n need) {
 	t := m.add(k, s.name, at, Basis{Area: s.area})
-	m.after(s.ready, t)
+	m.onto(s, t)
 	s.ready = t
-	m.pending = append(m.pending, pending{t, m.waitFor(n, s.name)})
+	m.pending = append(m.pending, pending{t, m.waitFor(n, s.name), m.openFor(k, s.name)})
 	if s.floor {
 		m.block(t, m.waitFor(n, s.name))
 	}
@@ -191,28 +194,44 @@ func (m *maker) floodTest(s *subject) {
 	t := m.add(FloodTest, s.name, s.at, Basis{})
 	m.waits(s.ready, t, m.waitFor(toFlood, s.name))
 	s.ready = t
-	m.pending = append(m.pending, pending{t, m.waitFor(flooded, s.name)})
+	m.pending = append(m.pending, pending{t, m.waitFor(flooded, s.name), 0})
 	m.block(t, m.waitFor(flooded, s.name))
 }
 
-// ready links a task behind what lies under it.
+// onto links a task behind what lies under it.
 func (m *maker) onto(s *subject, t int) {
 	if s.ready < 0 {
 		return
 	}
-	for _, p := range m.pending {
-		if p.task == s.ready {
-			m.waits(p.task, t, p.wait)
-			return
-		}
+	if p, ok := m.lastUnder(s); ok {
+		m.links = append(m.links, link{from: p.task, to: t, wait: &p.wait, most: p.most})
+		return
 	}
 	m.after(s.ready, t)
 }
 
-// pending is a wait that the next job on the subject must keep.
+// still puts a later part of a setting within the time for which what lies under it takes it.
+func (m *maker) still(s *subject, t int) {
+	if p, ok := m.lastUnder(s); ok && p.most > 0 {
+		m.links = append(m.links, link{from: p.task, to: t, wait: &p.wait, most: p.most})
+	}
+}
+
+// lastUnder is the wait that the last job under a subject's tile leaves.
+func (m *maker) lastUnder(s *subject) (pending, bool) {
+	for _, p := range m.pending {
+		if p.task == s.ready {
+			return p, true
+		}
+	}
+	return pending{}, false
+}
+
+// pending is a wait that the next job on the subject must keep, and how long at most it takes one; 0: for ever.
 type pending struct {
 	task int
 	wait wait
+	most unit.Minutes
 }
 
 // finish makes the jobs from the set tile to the sealed one.

@@ -61,7 +61,8 @@ type link struct {
 	from, to int
 	wait     *wait        // what hardens between them; nil: nothing
 	most     unit.Minutes // to starts at most so long after from ends; 0: at any time
-	lapsed   bool         // the window can not be met: it is sanded first
+	lapsed   bool         // the window can not be met: it is sanded, or primed anew, first
+	again    bool         // it is of a coat that is primed anew already
 }
 
 func (m *maker) found(c diag.Class, code string, at diag.Place, text, mend string, values ...diag.Value) {

@@ -47,6 +47,7 @@ func (m *maker) tile(s *subject) {
 			m.onto(s, t)
 		} else {
 			m.waits(s.set, t, m.waitFor(toHold, s.name))
+			m.still(s, t)
 		}
 		s.set = t
 	}

@@ -49,8 +49,8 @@ func (m *maker) plan() Plan {
 // best tries the whole plan, and gives up what can not be met: first limits, then windows, then promises.
 func (m *maker) best() Plan {
 	var first sched.Result
-	for n, o := range []attempt{{}, {dropLimits: true}, {}, {dropPromises: true}, {dropLimits: true, dropPromises: true}} {
-		if n == 2 && !m.lapseUnmet() || n > 2 && len(m.days.Promises) == 0 {
+	for n, o := range []attempt{{}, {dropLimits: true}, {}, {}, {dropPromises: true}, {dropLimits: true, dropPromises: true}} {
+		if (n == 2 || n == 3) && !m.lapseUnmet() || n > 3 && len(m.days.Promises) == 0 {
 			continue
 		}
 		q, r := m.settled(o)

@@ -333,6 +333,7 @@ func (t *teller) remarks() {
 	if len(m.temps) == 0 && slices.ContainsFunc(t.Waits, func(w Wait) bool { return w.AtKnown }) {
 		m.found(diag.Unchecked, "room-temperature", m.days.At, "not checked: whether the room is warm enough for what hardens, its temperature is missing", "write room temperature: 62 F; in a colder room cement takes longer than its label says")
 	}
+	t.primersShut()
 	for _, l := range t.r.Broken {
 		t.broken(t.q.Lags[l])
 	}
