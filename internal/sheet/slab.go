@@ -54,7 +54,7 @@ func (d *slabView) items(room draw.Box) []draw.Item {
 		if h.Recess > 0 {
 			fill.Hatch = draw.Dots
 		}
-		out = append(out, draw.Path{Class: "hole", Title: h.Name, Rings: d.rings(geom.Region{d.fromFront(h.Ring())}), Closed: true, Pen: draw.Line(draw.Normal), Fill: fill})
+		out = append(out, draw.Path{Class: "hole", Title: h.Name, Rings: d.rings(geom.Region{ringFromFront(t, h.Ring())}), Closed: true, Pen: draw.Line(draw.Normal), Fill: fill})
 	}
 	for _, s := range t.Moves.Slots {
 		out = append(out, d.level(s.Z, draw.Line(draw.Narrow).As(draw.Chain)))
@@ -92,15 +92,6 @@ func (d *slabView) names(room draw.Box) []draw.Item {
 
 func rectFromFront(t joinery.Top, r geom.Rect) geom.Rect {
 	return geom.Rect{Min: geom.Point{X: r.Min.X, Y: t.Depth - r.Max.Y}, Max: geom.Point{X: r.Max.X, Y: t.Depth - r.Min.Y}}
-}
-
-// fromFront turns an outline that counts from the wall into one that counts from the front edge.
-func (d *slabView) fromFront(r geom.Ring) geom.Ring {
-	out := make(geom.Ring, len(r))
-	for i, v := range r {
-		out[i] = geom.Vertex{P: geom.Point{X: v.P.X, Y: d.t.Depth - v.P.Y}}
-	}
-	return out
 }
 
 // level is a line along the top at a distance off the wall.

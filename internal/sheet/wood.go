@@ -63,6 +63,7 @@ func (b *book) top(t joinery.Top) {
 	if len(t.Moves.Slots) > 0 {
 		f.table(report.Slots(b.p, t), 0)
 	}
+	b.holeTemplates(t)
 }
 
 // trim lists all lengths, then the finish.
