@@ -19,6 +19,7 @@ type Glue struct {
 	Area      unit.Area   // of all joints
 	Clamps    wood.Clamps
 	BoardFeet wood.BoardFeet
+	Sawn      unit.Volume // of the staves as sawn, without what is counted for thin stock
 }
 
 // Stave is one strip.
@@ -49,6 +50,7 @@ func (s *slab) glue() {
 		g.Staves = append(g.Staves, st)
 		g.Width += st.Jointed
 		g.BoardFeet += wood.Feet(g.Thick, w, g.Length)
+		g.Sawn += unit.VolumeOf(g.Thick.MM() * w.MM() * g.Length.MM())
 	}
 	g.Spare = g.Width - need
 	s.checkGlue(g, need, each)

@@ -55,13 +55,26 @@ func glueWords(p plan.Plan, g joinery.Glue) []string {
 	out := []string{
 		fmt.Sprintf("%s, %s long and %s thick as sawn; jointed widths from the front: %s; together %s, %s to spare.", Count(len(g.Staves), "stave", "staves"), f.Format(g.Length), f.Format(g.Thick), strings.Join(widths, ", "), f.Format(g.Width), f.Format(g.Spare)),
 		"Bark side from the front: " + strings.Join(bark, ", ") + ".",
-		fmt.Sprintf("Glue on both faces of %s, %s in all. Buy %s board feet.", Count(len(g.Staves)-1, "joint", "joints"), areaOf(p, g.Area), thousandths(int64(g.BoardFeet))),
+		fmt.Sprintf("Glue on both faces of %s, %s in all. Buy %s.", Count(len(g.Staves)-1, "joint", "joints"), areaOf(p, g.Area), roughLumber(p, g)),
 	}
 	if g.Clamps.Count > 0 {
+		cold, warm := "50 °F", "70 °F"
+		if p.Style.System == unit.Millimetres {
+			cold, warm = "10 °C", "21 °C"
+		}
 		out = append(out, fmt.Sprintf("%s, above and below in turn: the first %s from the end, then every %s.", Count(g.Clamps.Count, "clamp", "clamps"), f.Format(g.Clamps.First), f.Format(g.Clamps.Spacing)),
-			"White or yellow glue (common practice; its label goes before): no colder than 50 °F, open 5 to 10 minutes, in clamps 30 to 60 minutes at 70 °F, full strength after 24 hours.")
+			fmt.Sprintf("White or yellow glue (common practice; its label goes before): no colder than %s, open 5 to 10 minutes, in clamps 30 to 60 minutes at %s, full strength after 24 hours.",
+				cold, warm))
 	}
 	return out
+}
+
+// roughLumber is what the staves take as sawn, as lumber is sold where the room is measured in inches: by the board foot; else by the cubic metre.
+func roughLumber(p plan.Plan, g joinery.Glue) string {
+	if p.Style.System != unit.Millimetres {
+		return thousandths(int64(g.BoardFeet)) + " board feet"
+	}
+	return fmt.Sprintf("%.3f m³, as sawn", float64(g.Sawn)/float64(1000*unit.Liter))
 }
 
 func areaOf(p plan.Plan, a unit.Area) string {

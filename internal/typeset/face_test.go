@@ -143,6 +143,8 @@ func TestWrap(t *testing.T) {
 		{"  level   line  ", "level line"},
 		{"", ""},
 		{"a\n\nb", "a||b"},
+		{"deep is 12 mm", "deep is|12 mm"},
+		{"1234567890123 mm", "123456|789012|3 mm"},
 	} {
 		if got := strings.Join(Wrap(c.in, 2500, false, wide), "|"); got != c.want {
 			t.Errorf("Wrap(%q) = %q, want %q", c.in, got, c.want)

@@ -2,6 +2,8 @@ package typeset
 
 import (
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"dryfit/internal/draw"
 )
@@ -55,7 +57,7 @@ func Wrap(text string, size draw.Um, bold bool, room draw.Um) []string {
 func wrapOne(text string, size draw.Um, bold bool, room draw.Um) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' }) {
+	for _, word := range words(text, func(w string) bool { return Width(w, size, bold) <= room }) {
 		if line != "" && Width(line+" "+word, size, bold) <= room {
 			line += " " + word
 			continue
@@ -68,6 +70,32 @@ func wrapOne(text string, size draw.Um, bold bool, room draw.Um) []string {
 		line = pieces[len(pieces)-1]
 	}
 	return append(lines, line)
+}
+
+// words splits a text at its spaces, but keeps a figure and its unit together where both have room on one line.
+func words(text string, hasRoom func(string) bool) []string {
+	var out []string
+	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' }) {
+		if last := len(out) - 1; last >= 0 && isUnit(w) && endsInFigure(out[last]) && hasRoom(out[last]+" "+w) {
+			out[last] += " " + w
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+func isUnit(w string) bool {
+	switch strings.TrimRight(w, ".,;:)") {
+	case "mm", "cm", "m", "m²", "in", "ft", "L", "mL", "qt", "kg", "g", "lb", "h", "min", "°C", "°F", "%":
+		return true
+	}
+	return false
+}
+
+func endsInFigure(w string) bool {
+	last, _ := utf8.DecodeLastRuneInString(w)
+	return unicode.IsDigit(last)
 }
 
 func breakWord(word string, size draw.Um, bold bool, room draw.Um) []string {
@@ -83,10 +111,10 @@ func breakWord(word string, size draw.Um, bold bool, room draw.Um) []string {
 	}
 }
 
-// Widest is the width of the widest word: the least room in which Wrap breaks no word.
+// Widest is the width of the widest word: the least room in which Wrap breaks no word and parts no figure from its unit.
 func Widest(text string, size draw.Um, bold bool) draw.Um {
 	var w draw.Um
-	for _, word := range strings.Fields(Clean(text)) {
+	for _, word := range words(Clean(text), func(string) bool { return true }) {
 		w = max(w, Width(word, size, bold))
 	}
 	return w

@@ -136,6 +136,10 @@ func TestColumnsShareTheRoom(t *testing.T) {
 			func(w []draw.Um) bool { return w[0]+w[1] < 20_000 }},
 		"long text takes the rest": {Table{Columns: []Column{{Head: "A"}, {Head: "B"}}, Rows: []Row{{Cells: []string{"7", long}}}}, 100_000,
 			func(w []draw.Um) bool { return w[0] < 10_000 && w[0]+w[1] <= 100_000 && w[1] > 90_000 }},
+		"a head goes over two lines before a cell does": {Table{Columns: []Column{{Head: "Water for each"}, {Head: "B"}}, Rows: []Row{{Cells: []string{"5 L", "Monday evening at the back wall"}}}}, 70_000,
+			func(w []draw.Um) bool {
+				return w[1] >= typeset.Width("Monday evening at the back wall", sized(0), false)+2*cellSide && w[0]+w[1] <= 70_000
+			}},
 		"wishes come first": {Table{Columns: []Column{{Head: "A", Width: 30_000}, {Head: long}}}, 100_000,
 			func(w []draw.Um) bool { return w[0] == 30_000 && w[1] <= 70_000 }},
 		"too little for the words": {Table{Columns: []Column{{Head: "Interminable"}, {Head: "Interminable"}}}, 20_000,
