@@ -3,6 +3,7 @@ package cure
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -145,4 +146,39 @@ func TestRange(t *testing.T) {
 			t.Error(row, lo, hi)
 		}
 	}
+}
+
+// The colder of two histories at every minute, against looking at each minute.
+func TestColdest(t *testing.T) {
+	draw := func(t *rapid.T, name string) (h History) {
+		at := unit.Minutes(0)
+		for range rapid.IntRange(0, 4).Draw(t, name) {
+			h = append(h, Reading{at, unit.Temperature(rapid.IntRange(-5, 30).Draw(t, "temperature"))})
+			at += unit.Minutes(rapid.IntRange(0, 20).Draw(t, "until"))
+		}
+		return h
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		a, b := draw(t, "a"), draw(t, "b")
+		both := Coldest(a, b)
+		if len(a)+len(b) == 0 {
+			if len(both) > 0 {
+				t.Fatal("made up")
+			}
+			return
+		}
+		for m := unit.Minutes(0); m < 90; m++ {
+			got, _, _ := both.at(m)
+			var want []unit.Temperature
+			for _, h := range []History{a, b} {
+				if len(h) > 0 {
+					v, _, _ := h.at(m)
+					want = append(want, v)
+				}
+			}
+			if got != slices.Min(want) {
+				t.Fatalf("at %d: %d of %v and %v", m, got, a, b)
+			}
+		}
+	})
 }

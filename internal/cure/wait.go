@@ -26,6 +26,34 @@ func (h History) at(m unit.Minutes) (t unit.Temperature, until unit.Minutes, end
 	return h[i].Temp, 0, false
 }
 
+// Coldest is the history of what lies between two things of different temperature, taken for the colder of the two at every minute. Of one that
+// is not known it is the other.
+func Coldest(a, b History) History {
+	if len(a) == 0 || len(b) == 0 {
+		return append(append(History{}, a...), b...)
+	}
+	var out History
+	for i, j := 0, 0; i < len(a) || j < len(b); {
+		var from unit.Minutes
+		switch {
+		case j == len(b) || i < len(a) && a[i].From <= b[j].From:
+			from = a[i].From
+		default:
+			from = b[j].From
+		}
+		for i < len(a) && a[i].From == from {
+			i++
+		}
+		for j < len(b) && b[j].From == from {
+			j++
+		}
+		x, _, _ := a.at(from)
+		y, _, _ := b.at(from)
+		out = append(out, Reading{from, min(x, y)})
+	}
+	return out
+}
+
 // Range gives the coldest and the warmest reading that hold between two minutes.
 func (h History) Range(from, to unit.Minutes) (coldest, warmest unit.Temperature) {
 	coldest, _, _ = h.at(from)

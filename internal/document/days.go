@@ -20,6 +20,7 @@ type Days struct {
 	Pace     []Pace
 	Reach    Value[unit.Length] // `height a day`
 	Rooms    []RoomTemperature
+	Surfaces []SurfaceTemperature
 	Also     []Name // further standard jobs
 	Own      []Job  // `jobs`
 	Done     []Done
@@ -103,6 +104,7 @@ var days = record("when and by whom the work is done, and what has been done", f
 	part("pace", "how fast you are, by the kind of job", paces, func(d *Days) *[]Pace { return &d.Pace }).unless("common practice").like("{set: 1.2 h/m2, grout: 30 sq ft/h, WC: 2 h}"),
 	fact("height a day", "how high a wall may be set in one day before the lowest courses must have hardened", length(over), func(d *Days) *Value[unit.Length] { return &d.Reach }).unless("50 in (1270 mm), common practice").like("48"),
 	part("room temperature", "what the room has, or by date what it read", roomTemperature, func(d *Days) *[]RoomTemperature { return &d.Rooms }).like("{2026-03-07: 62 F, 2026-03-14: 54 F}"),
+	part("surface temperature", "what a wall or the floor itself has where it is not what the room has: a cold outside wall, a heated floor; or by date what it read", surfaceTemperatures, func(d *Days) *[]SurfaceTemperature { return &d.Surfaces }).unless("as warm as the room").like("{window wall: 50 F}"),
 	part("also", "what else is done that the rest of the document does not tell", list(also), func(d *Days) *[]Name { return &d.Also }).unless("nothing").like("[WC, basin, tap, mirror]"),
 	part("jobs", "work of your own, by name", named("job", job, func(j *Job, e text.Entry) { j.Name, j.At = e.Key, e.At }), func(d *Days) *[]Job { return &d.Own }).unless("none").like("{paint the ceiling: {takes: 3 h}}"),
 	part("done", "what happened, by the name of the job", named("job", done, func(d *Done, e text.Entry) { d.Name, d.At = e.Key, e.At }), func(d *Days) *[]Done { return &d.Done }).unless("nothing yet").like("{protect: {started: 2026-03-07 8:00, took: 1 h}}"),

@@ -35,7 +35,8 @@ type maker struct {
 	people []person
 	now    calendar.Moment
 	zero   calendar.Moment // the first tick
-	temps  cure.History
+	temps  cure.History    // of the room
+	faces  []surface       // what faces read that are not as warm as the room
 
 	pending  []pending  // what lies under tile and must dry
 	blocks   []block    // floors that nobody may walk on

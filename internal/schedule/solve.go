@@ -70,7 +70,7 @@ func (m *maker) best() Plan {
 func (m *maker) settled(o attempt) (*problem, sched.Result) {
 	q, r := m.solve(o)
 	for range 4 {
-		if r.Starts == nil || len(m.temps) < 2 {
+		if r.Starts == nil || !m.changing() {
 			break
 		}
 		o.ends = nil

@@ -193,9 +193,10 @@ func (t *teller) until(l link) calendar.Moment {
 func (t *teller) wait(from, to int, w wait, long unit.Minutes, until calendar.Moment, alone bool) {
 	begin := t.end(from)
 	out := Wait{After: t.place[from], Before: -1, What: w.what, From: begin, To: begin.Plus(long), Until: until, Label: w.label, AtKnown: w.atKnown,
-		Source: w.source, Slower: long > w.label.Time, Measured: len(t.m.temps) > 0, NoWalk: alone}
-	if out.Measured {
-		out.Coldest, _ = t.m.temps.Range(unit.Minutes(out.From), unit.Minutes(out.To))
+		Source: w.source, Slower: long > w.label.Time, NoWalk: alone}
+	if temps := t.m.tempsOf(w.subject); len(temps) > 0 {
+		out.Measured = true
+		out.Coldest, _ = temps.Range(unit.Minutes(out.From), unit.Minutes(out.To))
 	}
 	if to >= 0 {
 		out.Before = t.place[to]
@@ -210,7 +211,7 @@ func (t *teller) wait(from, to int, w wait, long unit.Minutes, until calendar.Mo
 		}
 	}
 	t.Waits = append(t.Waits, out)
-	t.m.checkWarmth(w, &t.Tasks[out.After], unit.Minutes(out.From), unit.Minutes(out.To))
+	t.m.checkWarmth(w, &t.Tasks[out.After], out.To)
 }
 
 // meanwhile lists for each wait the tasks that are begun while it runs.
@@ -333,6 +334,7 @@ func (t *teller) remarks() {
 	if len(m.temps) == 0 && slices.ContainsFunc(t.Waits, func(w Wait) bool { return w.AtKnown }) {
 		m.found(diag.Unchecked, "room-temperature", m.days.At, "not checked: whether the room is warm enough for what hardens, its temperature is missing", "write room temperature: 62 F; in a colder room cement takes longer than its label says")
 	}
+	m.assumeSurfaces(t.Waits, t.Tasks)
 	t.primersShut()
 	for _, l := range t.r.Broken {
 		t.broken(t.q.Lags[l])

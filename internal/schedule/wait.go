@@ -1,10 +1,6 @@
 package schedule
 
 import (
-	"cmp"
-	"slices"
-
-	"dryfit/internal/calendar"
 	"dryfit/internal/cure"
 	"dryfit/internal/diag"
 	"dryfit/internal/unit"
@@ -13,6 +9,7 @@ import (
 // wait is what lies between two tasks: what a label says, or a typical figure that is told as one.
 type wait struct {
 	what    string // "the mortar hardens"
+	subject string // what it hardens on: a wall, the floor, an opening, a thing
 	label   cure.Label
 	atKnown bool
 	cement  bool
@@ -72,7 +69,7 @@ var needs = map[need]struct {
 
 // waitFor is the wait that a subject's goods ask for.
 func (m *maker) waitFor(n need, subject string) wait {
-	w := wait{what: needs[n].what, cement: needs[n].cement, at: m.days.At}
+	w := wait{what: needs[n].what, subject: subject, cement: needs[n].cement, at: m.days.At}
 	if m.labeled(n, subject, &w) {
 		return w
 	}
@@ -87,29 +84,4 @@ func (m *maker) waitFor(n need, subject string) wait {
 	}
 	m.assume(m.days.At, practice, "{0} for {1}: a typical figure, the label of the good decides", diag.T(w.what), diag.Time(w.label.Time))
 	return w
-}
-
-// long is how long a wait that begins at a moment takes in this room.
-func (m *maker) long(w wait, from calendar.Moment) unit.Minutes {
-	if !w.cement || len(m.temps) == 0 {
-		return w.label.Time
-	}
-	return cure.Wait(cure.Cement, m.temps, w.label, unit.Minutes(from))
-}
-
-// readTemperatures puts what the room's thermometer said into one history: the readings, and what was noted with done work.
-func (m *maker) readTemperatures() {
-	for _, r := range m.days.Rooms {
-		from := unit.Minutes(r.From.At)
-		if r.First {
-			from = 0
-		}
-		m.temps = append(m.temps, cure.Reading{From: from, Temp: r.Temp})
-	}
-	for _, d := range m.days.Done {
-		if d.Temp.Known && d.Started.Known {
-			m.temps = append(m.temps, cure.Reading{From: unit.Minutes(d.Started.V.At), Temp: d.Temp.V})
-		}
-	}
-	slices.SortStableFunc(m.temps, func(a, b cure.Reading) int { return cmp.Compare(a.From, b.From) })
 }

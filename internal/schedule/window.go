@@ -3,10 +3,8 @@ package schedule
 import (
 	"slices"
 
-	"dryfit/internal/cure"
 	"dryfit/internal/diag"
 	"dryfit/internal/opt/sched"
-	"dryfit/internal/unit"
 )
 
 // lapseMissed finds windows that have shut already: the coat before is done, and from now on its time is over.
@@ -122,20 +120,4 @@ func (m *maker) openWindows() (open []int) {
 		}
 	}
 	return open
-}
-
-// checkWarmth tells of waits that run in a room that is colder or warmer than the label allows, or in which nothing hardens.
-func (m *maker) checkWarmth(w wait, task *Task, from, to unit.Minutes) {
-	if len(m.temps) == 0 {
-		return
-	}
-	coldest, warmest := m.temps.Range(from, to)
-	switch {
-	case m.long(w, task.End) == cure.Never:
-		m.found(diag.Stop, "too-cold", task.At, "at {0} nothing hardens after {1}", "heat the room", diag.Temp(coldest), diag.T(task.Name))
-	case w.warmth != nil && coldest < w.warmth.from:
-		m.found(diag.Look, "below-label", w.warmth.at, "{0} after {1} at {2}: the label allows no less than {3}", "heat the room and the surface before and while it cures", diag.T(w.what), diag.T(task.Name), diag.Temp(coldest), diag.Temp(w.warmth.from))
-	case w.warmth != nil && warmest > w.warmth.to:
-		m.found(diag.Look, "above-label", w.warmth.at, "{0} after {1} at {2}: the label allows no more than {3}", "cool the room, or work in the morning", diag.T(w.what), diag.T(task.Name), diag.Temp(warmest), diag.Temp(w.warmth.to))
-	}
 }
