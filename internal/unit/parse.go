@@ -120,9 +120,9 @@ var unitWords = []struct {
 	{"feet", footMM}, {"foot", footMM}, {"ft.", footMM}, {"ft", footMM}, {"'", footMM},
 }
 
-// glyphs maps typographic characters to what they stand for; fraction glyphs become "-n/d" joined to a whole number.
+// glyphs maps typographic characters to what they stand for, and drops what only keeps a line from breaking; fraction glyphs become "-n/d" joined to a whole number.
 var glyphs = strings.NewReplacer(
-	"′′", "\"", "’’", "\"", "′", "'", "’", "'", "″", "\"", "”", "\"", "''", "\"", "–", "-", "−", "-", "⁄", "/", "\u00a0", " ",
+	"′′", "\"", "’’", "\"", "′", "'", "’", "'", "″", "\"", "”", "\"", "''", "\"", "–", "-", "−", "-", "⁄", "/", "\u00a0", " ", "\u2060", "", "‑", "-",
 	"½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "⅓", " 1/3", "⅔", " 2/3",
 )
 

@@ -47,6 +47,8 @@ func TestParse(t *testing.T) {
 		{`1 foot 1 inch`, Millimetres, 13 * 406_400},
 		{`8′ 2⅜″`, Millimetres, 8*4_876_800 + 2*406_400 + 3*50_800},
 		{`8’ 2”`, Millimetres, 8*4_876_800 + 2*406_400},
+		{"15-\u20609/32", Inches, 15*406_400 + 9*12_700}, // as a page writes it, so that no line breaks within
+		{"15‑9/32", Inches, 15*406_400 + 9*12_700},
 		{`2′′`, Millimetres, 2 * 406_400},
 		{`2''`, Millimetres, 2 * 406_400},
 		{`96½`, Inches, 96*406_400 + 203_200},

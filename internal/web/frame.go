@@ -6,6 +6,7 @@ import (
 	"embed"
 	"html/template"
 	"net/http"
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -24,7 +25,7 @@ var otherPages = [...]string{"rooms", "clash", "share", "fault"}
 
 func parseLooks() looks {
 	out := looks{}
-	base := template.Must(template.ParseFS(pageFiles, "page/frame.html", "page/parts.html", "page/readings.html", "page/wood.html"))
+	base := template.Must(template.New("frame.html").Funcs(wording).ParseFS(pageFiles, "page/frame.html", "page/parts.html", "page/readings.html", "page/wood.html"))
 	names := otherPages[:]
 	for _, p := range roomPages() {
 		names = append(names, p.name)
@@ -34,11 +35,19 @@ func parseLooks() looks {
 		out[name] = template.Must(t.ParseFS(pageFiles, "page/"+name+".html"))
 	}
 	for _, name := range []string{"wall", "alone"} { // these are whole pages of their own
-		t := template.Must(template.ParseFS(pageFiles, "page/"+name+".html", "page/parts.html"))
+		t := template.Must(template.New("").Funcs(wording).ParseFS(pageFiles, "page/"+name+".html", "page/parts.html"))
 		out[name] = t.Lookup(name + ".html")
 	}
 	return out
 }
+
+// wording is what templates may do to a text.
+var wording = template.FuncMap{"whole": whole}
+
+var fraction = regexp.MustCompile(`(\d-)(\d+/\d)`)
+
+// whole keeps a browser from breaking a line within 15-9/32, where the rest would be read as a figure of its own.
+func whole(s string) string { return fraction.ReplaceAllString(s, "$1\u2060$2") }
 
 // frame is what stands round every page.
 type frame struct {
