@@ -7,11 +7,12 @@ import (
 	"dryfit/internal/place"
 	"dryfit/internal/site"
 	"dryfit/internal/space"
+	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
 )
 
 // clashes hands the envelopes of all trades over. A cabinet whose parts are worked out is no longer one block.
-func clashes(p *Plan, _ Options) bool {
+func clashes(p *Plan, _ Options) told {
 	var all []space.Envelope
 	for _, e := range p.Fit.Solids {
 		if e.Kind != space.Carcass || !built(p.Wood, e.Owner) {
@@ -21,7 +22,7 @@ func clashes(p *Plan, _ Options) bool {
 	for _, f := range p.Room.Faces {
 		all = append(all, inWall(f)...)
 	}
-	all = append(all, tiles(*p)...)
+	all = append(all, tiles(p.Tiling)...)
 	for _, c := range p.Wood.Cabinets {
 		if w, ok := p.Fit.Places.Wall(c.Wall); ok && p.Room.FinishedKnown {
 			all = append(all, cabinet(c, w, p.Room.FinishedFloor)...)
@@ -29,8 +30,7 @@ func clashes(p *Plan, _ Options) bool {
 	}
 	met, findings := clash.Make(all)
 	p.Clash = met
-	p.Findings = append(p.Findings, findings...)
-	return true
+	return told{findings: findings}
 }
 
 func built(wood joinery.Plan, owner string) bool {
@@ -54,9 +54,9 @@ func inWall(f site.Face) []space.Envelope {
 }
 
 // tiles are the pieces of tile of the chosen layouts, with their outlines on the face.
-func tiles(p Plan) []space.Envelope {
+func tiles(laid tiling.Plan) []space.Envelope {
 	var out []space.Envelope
-	for _, f := range p.Tiling.Faces {
+	for _, f := range laid.Faces {
 		for _, field := range f.Fields {
 			for _, piece := range field.Chosen().Pieces {
 				for _, ring := range piece.OnFace {

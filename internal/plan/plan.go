@@ -18,7 +18,6 @@ import (
 	"dryfit/internal/joinery"
 	"dryfit/internal/lining"
 	"dryfit/internal/order"
-	"dryfit/internal/place"
 	"dryfit/internal/schedule"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
@@ -89,112 +88,9 @@ func Make(ctx context.Context, file string, text []byte, o Options) (Plan, error
 // Of makes a plan of a document that is read already: what document.Read gave of this very text, which stays as it is.
 func Of(ctx context.Context, text []byte, doc document.Room, findings diag.List, o Options) (Plan, error) {
 	p := Plan{Name: doc.Name, Revision: revision(text), Document: doc, Findings: slices.Clone(findings), Style: style(doc)}
-	for _, stage := range stages {
-		if err := ctx.Err(); err != nil {
-			return p, err
-		}
-		if o.UpTo == UpToFit && stage.last == UpToTiling {
-			continue
-		}
-		o.step(stage.name)
-		if !stage.run(&p, o) || o.UpTo == stage.last {
-			break
-		}
-	}
+	err := run(ctx, &p, o)
 	p.Findings = p.Findings.Sorted()
-	return p, nil
-}
-
-// stages in their order. A stage says whether its dependents can go on.
-var stages = [...]struct {
-	name string
-	last Stage
-	run  func(*Plan, Options) bool
-}{
-	{"measure", UpToSite, solve},
-	{"lay out", UpToTiling, lay},
-	{"fit", UpToFit, fits},
-	{"build", UpToWood, build},
-	{"clash", UpToClash, clashes},
-	{"cut", UpToCut, saw},
-	{"take off", UpToTakeoff, take},
-	{"days", UpToDays, days},
-	{"order", All, buy},
-}
-
-func solve(p *Plan, _ Options) bool {
-	room, findings, assumed := site.Solve(p.Document)
-	p.Room = room
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	p.FitAssumed += len(assumed)
-	return room.Survey.Fixed
-}
-
-func lay(p *Plan, o Options) bool {
-	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick, Known: o.Known})
-	p.Tiling = tiles
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	return true
-}
-
-func days(p *Plan, o Options) bool {
-	if o.Quick || o.Face != "" {
-		return true // of a single face no days can be planned
-	}
-	plan, findings, assumed := schedule.Make(p.Document, p.Room, p.Tiling)
-	p.Days = plan
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	return true
-}
-
-func fits(p *Plan, _ Options) bool {
-	checks, findings, assumed := fit.Make(p.Document, p.Room, place.Make(p.Document, p.Room))
-	p.Fit = checks
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	p.FitAssumed += len(assumed)
-	return true
-}
-
-func build(p *Plan, _ Options) bool {
-	wood, findings, assumed := joinery.Make(p.Document, p.Room)
-	p.Wood = wood
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	return true
-}
-
-func saw(p *Plan, _ Options) bool {
-	sheets, findings, assumed := lining.Make(p.Document, p.Room)
-	p.Lining = sheets
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	c, findings, assumed := cut.Make(p.Document, append(p.Wood.Parts(), sheets.Parts()...))
-	p.Cut = c
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	return true
-}
-
-// take reckons the quantities.
-func take(p *Plan, _ Options) bool {
-	needed, findings, assumed := takeoff.Make(p.Document, p.Room, p.Tiling, p.Wood)
-	p.Takeoff = needed
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	return true
-}
-
-// buy chooses packs and adds up what they cost.
-func buy(p *Plan, _ Options) bool {
-	o, findings, assumed := order.Make(p.Document, p.Tiling, p.Cut, p.Takeoff, p.Days)
-	p.Order = o
-	p.Findings = append(p.Findings, findings...)
-	p.Assumed = append(p.Assumed, assumed...)
-	return true
+	return p, err
 }
 
 func style(doc document.Room) unit.Style {

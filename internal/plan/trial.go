@@ -35,7 +35,9 @@ func (t Trial) With(ctx context.Context, ops []document.Op) (Plan, bool, error) 
 		case stage.last == UpToSite && !reachesRoom(ops):
 			p.Room = t.base.Room
 		case stage.last == UpToSite || stage.last == UpToFit:
-			if !stage.run(&p, Options{}) {
+			said := stage.run(&p, Options{})
+			p.tell(stage.last, said)
+			if said.ends {
 				return p, true, nil
 			}
 		}
