@@ -8,7 +8,12 @@ import (
 
 // Make cuts parts and the document's kits from its stock.
 func Make(doc document.Room, parts []part.Part) (Plan, diag.List, []diag.Assumption) {
-	m := &maker{doc: doc}
+	return (*Known)(nil).Make(doc, parts)
+}
+
+// Make cuts likewise, and takes what it can from runs before.
+func (k *Known) Make(doc document.Room, parts []part.Part) (Plan, diag.List, []diag.Assumption) {
+	m := &maker{doc: doc, known: k}
 	for _, p := range append(append([]part.Part(nil), parts...), m.kits()...) {
 		m.ask(p)
 	}
@@ -22,6 +27,7 @@ func Make(doc document.Room, parts []part.Part) (Plan, diag.List, []diag.Assumpt
 
 type maker struct {
 	doc     document.Room
+	known   *Known
 	plan    Plan
 	found   diag.List
 	assumed []diag.Assumption

@@ -13,7 +13,7 @@ const sheetBudget = 2_000
 // sheets nests the kinds in sheets or boards.
 func (c *cutter) sheets() {
 	p, from := c.nestProblem()
-	r := nest.Pack(p)
+	r := c.known.nested(p)
 	for _, i := range r.Unfit {
 		c.tooLarge(c.stock, c.sup, c.kinds[i])
 	}

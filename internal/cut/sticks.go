@@ -18,7 +18,7 @@ func (c *cutter) sticks() {
 	for i, s := range c.sup {
 		p.Stocks = append(p.Stocks, bar.Stock{Length: int64(s.length), Price: c.prices.each[i], Count: s.count, Defects: spans(s)})
 	}
-	r := bar.Pack(p)
+	r := c.known.packed(p)
 	for _, i := range r.Unfit {
 		c.tooLarge(c.stock, c.sup, c.kinds[i])
 	}

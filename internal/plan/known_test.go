@@ -105,3 +105,37 @@ func TestFaceAloneAsInTheRoom(t *testing.T) {
 		}
 	}
 }
+
+// So it is with the whole plan, while stock, hours and readings change and change back.
+func TestKnownChangesNothingOfTheWhole(t *testing.T) {
+	r := demo.Rooms()[0]
+	var known plan.Known
+	src := r.Text
+	set := func(value string, path ...string) []document.Op {
+		return []document.Op{{Do: text.Set, Path: path, Value: value}}
+	}
+	for i, ops := range [][]document.Op{
+		nil, set("Another name", "name"), set("1/16", "tools", "saws", "track saw", "kerf"), set("30.00", "stock", "birch 1/4", "price"), set("8:00 to 15:00", "days", "hands", "Robin", "hours", "Saturday"), set("64-3/4", "survey", "tape", "P-B"), nil,
+	} {
+		next, found := document.Apply(src, ops)
+		if found.Stops() {
+			t.Fatalf("edit %d: %v", i, found)
+		}
+		src = next
+		var got [2]string
+		for k, o := range []plan.Options{{}, {Known: &known}} {
+			p, err := plan.Make(context.Background(), r.File, src, o)
+			if err != nil {
+				t.Fatal(err)
+			}
+			b, err := json.Marshal([]any{p.Tiling, p.Cut, p.Days, p.Order, p.Findings, p.Assumed})
+			if err != nil {
+				t.Fatal(err)
+			}
+			got[k] = string(b)
+		}
+		if got[0] != got[1] {
+			t.Errorf("edit %d: another plan than from nothing", i)
+		}
+	}
+}

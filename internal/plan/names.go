@@ -7,5 +7,4 @@ type (
 	Face   = tiling.Face
 	Field  = tiling.Field
 	Layout = tiling.Layout
-	Known  = tiling.Known
 )

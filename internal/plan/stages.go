@@ -4,14 +4,12 @@ import (
 	"context"
 	"sync"
 
-	"dryfit/internal/cut"
 	"dryfit/internal/diag"
 	"dryfit/internal/fit"
 	"dryfit/internal/joinery"
 	"dryfit/internal/lining"
 	"dryfit/internal/order"
 	"dryfit/internal/place"
-	"dryfit/internal/schedule"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
@@ -117,7 +115,7 @@ func solve(p *Plan, _ Options) told {
 }
 
 func lay(p *Plan, o Options) told {
-	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick, Known: o.Known})
+	tiles, findings, assumed := tiling.Make(p.Document, p.Room, tiling.Options{Face: o.Face, Quick: o.Quick, Known: o.Known.tilesOf()})
 	p.Tiling = tiles
 	return told{findings: findings, assumed: assumed}
 }
@@ -126,7 +124,7 @@ func days(p *Plan, o Options) told {
 	if o.Quick || o.Face != "" {
 		return told{} // of a single face no days can be planned
 	}
-	plan, findings, assumed := schedule.Make(p.Document, p.Room, p.Tiling)
+	plan, findings, assumed := o.Known.daysOf().Make(p.Document, p.Room, p.Tiling)
 	p.Days = plan
 	return told{findings: findings, assumed: assumed}
 }
@@ -144,10 +142,10 @@ func build(p *Plan, _ Options) told {
 }
 
 // saw divides board over the faces and cuts all that is made of stock.
-func saw(p *Plan, _ Options) told {
+func saw(p *Plan, o Options) told {
 	sheets, findings, assumed := lining.Make(p.Document, p.Room)
 	p.Lining = sheets
-	c, more, taken := cut.Make(p.Document, append(p.Wood.Parts(), sheets.Parts()...))
+	c, more, taken := o.Known.stockOf().Make(p.Document, append(p.Wood.Parts(), sheets.Parts()...))
 	p.Cut = c
 	return told{findings: append(findings, more...), assumed: append(assumed, taken...)}
 }

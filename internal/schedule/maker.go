@@ -15,7 +15,12 @@ import (
 
 // Make plans the days of a room. A document that says nothing of days gets none.
 func Make(doc document.Room, room site.Room, tiles tiling.Plan) (Plan, diag.List, []diag.Assumption) {
-	m := &maker{doc: doc, days: doc.Days, room: room, tiles: tiles}
+	return (*Known)(nil).Make(doc, room, tiles)
+}
+
+// Make plans likewise, and takes what it can from runs before.
+func (k *Known) Make(doc document.Room, room site.Room, tiles tiling.Plan) (Plan, diag.List, []diag.Assumption) {
+	m := &maker{doc: doc, known: k, days: doc.Days, room: room, tiles: tiles}
 	if !m.days.Given {
 		return Plan{}, nil, nil
 	}
@@ -26,6 +31,7 @@ func Make(doc document.Room, room site.Room, tiles tiling.Plan) (Plan, diag.List
 // maker carries one run: its inputs and what it collects.
 type maker struct {
 	doc   document.Room
+	known *Known
 	days  document.Days
 	room  site.Room
 	tiles tiling.Plan

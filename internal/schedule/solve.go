@@ -101,13 +101,13 @@ func (m *maker) solve(o attempt) (*problem, sched.Result) {
 	q := m.newProblem(m.horizon())
 	q.fill(o)
 	q.Goals = nil
-	r := sched.Solve(&q.Problem, sched.Options{Steps: firstSteps})
+	r := m.known.solve(&q.Problem, firstSteps)
 	if r.Starts == nil {
 		return q, r
 	}
 	short := m.newProblem(min(q.Horizon, r.Finish+ticksADay-r.Finish%ticksADay))
 	short.fill(o)
-	better := sched.Solve(&short.Problem, sched.Options{Steps: bestSteps})
+	better := m.known.solve(&short.Problem, bestSteps)
 	if better.Starts == nil {
 		return q, r
 	}

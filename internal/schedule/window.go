@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"dryfit/internal/diag"
-	"dryfit/internal/opt/sched"
 )
 
 // lapseMissed finds windows that have shut already: the coat before is done, and from now on its time is over.
@@ -106,7 +105,7 @@ func (m *maker) plansWithout(windows []int) bool {
 	}
 	q := m.newProblem(m.horizon())
 	q.fill(attempt{})
-	r := sched.Solve(&q.Problem, sched.Options{Steps: firstSteps})
+	r := m.known.solve(&q.Problem, firstSteps)
 	for _, i := range windows {
 		m.links[i].lapsed = false
 	}
