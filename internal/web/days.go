@@ -3,6 +3,8 @@ package web
 import (
 	"html/template"
 	"net/http"
+	"slices"
+	"strings"
 
 	"dryfit/internal/calendar"
 	"dryfit/internal/plan"
@@ -35,6 +37,17 @@ type daysBody struct {
 type dayCard struct {
 	report.DayCard
 	Work []dayWork
+}
+
+// Jobs names each job of the day once.
+func (c dayCard) Jobs() string {
+	var all []string
+	for _, w := range c.Work {
+		if !slices.Contains(all, w.Job) {
+			all = append(all, w.Job)
+		}
+	}
+	return strings.Join(all, ", ")
 }
 
 type dayWork struct {
