@@ -160,7 +160,7 @@ func TestFindings(t *testing.T) {
 		{`pace: {WC: 2 h/m2}`, "pace-of", "the pace of WC can not be for an area", "write it like this: 2 h"},
 		{`hands: {me: {does: [protect]}}`, "nobody", "nobody may do final clean", "let somebody do it"},
 		{`jobs: {lift: {takes: 1 h, hands: 2}}`, "hands-few", "lift takes 2 people, and 1 may do it", "name a helper"},
-		{`hours: {Monday: none}`, "no-hours", "fits in no hours", "give more hours"},
+		{`hours: {Monday: none}`, "no-hours", "no work fits in the hours that are told", "write hours"},
 		{`
   hands: {me: {hours: {Monday: 8 to 9}}, Kim: {hours: {Tuesday: 8 to 9}}}
   jobs: {lift: {takes: 1 h, hands: 2}}`, "no-hours", "lift fits in no hours of those who may do it", "let somebody help"},

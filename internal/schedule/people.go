@@ -1,7 +1,9 @@
 package schedule
 
 import (
+	"fmt"
 	"math/bits"
+	"strings"
 
 	"dryfit/internal/calendar"
 	"dryfit/internal/diag"
@@ -78,9 +80,7 @@ func (m *maker) allow() {
 			m.tasks[me[0]].allowed &= m.setOf(j.By)
 		}
 	}
-	for i := range m.tasks {
-		m.somebody(&m.tasks[i])
-	}
+	m.somebody()
 }
 
 // narrow takes a person off every job that is not among those that this person does.
@@ -109,18 +109,49 @@ func (m *maker) setOf(names []document.Name) (set uint32) {
 	return set
 }
 
-// somebody tells of a task that nobody may do, or that needs more hands than there are. It is planned all the same, by
+// somebody tells of tasks that nobody may do, or that need more hands than there are. They are planned all the same, by
 // everybody, and with the hands that there are, so that the rest can be seen.
-func (m *maker) somebody(t *task) {
-	if t.State == Done {
-		return
+func (m *maker) somebody() {
+	var alone []*task
+	for i := range m.tasks {
+		t := &m.tasks[i]
+		if t.State == Done {
+			continue
+		}
+		if t.allowed == 0 {
+			alone = append(alone, t)
+			t.allowed = uint32(1)<<len(m.people) - 1
+		}
+		if n := bits.OnesCount32(t.allowed); t.Hands > n {
+			m.found(diag.Look, "hands-few", t.At, "{0} takes {1} people, and {2} may do it", "name a helper under hands, with the helper's hours", diag.T(t.Name), diag.N(t.Hands), diag.N(n))
+			t.Hands = n
+		}
 	}
-	if n := bits.OnesCount32(t.allowed); n == 0 {
-		m.found(diag.Stop, "nobody", t.At, "nobody may do {0}", "let somebody do it: add it to does, or take does out", diag.T(t.Name))
-		t.allowed = uint32(1)<<len(m.people) - 1
+	if len(alone) > 0 {
+		m.found(diag.Stop, "nobody", m.placeOf(alone), "nobody may do {0}", "let somebody do it: add it to does, or take does out", diag.T(few(alone)))
 	}
-	if n := bits.OnesCount32(t.allowed); t.Hands > n {
-		m.found(diag.Look, "hands-few", t.At, "{0} takes {1} people, and {2} may do it", "name a helper under hands, with the helper's hours", diag.T(t.Name), diag.N(t.Hands), diag.N(n))
-		t.Hands = n
+}
+
+// placeOf is where a finding on several tasks points: at the one task, or where the days are told.
+func (m *maker) placeOf(tasks []*task) diag.Place {
+	if len(tasks) == 1 && tasks[0].At.Path != "" {
+		return tasks[0].At
 	}
+	return m.days.At
+}
+
+// few names the first few of many tasks.
+func few(tasks []*task) string {
+	const named = 4
+	var all []string
+	for _, t := range tasks[:min(len(tasks), named)] {
+		all = append(all, t.Name)
+	}
+	if rest := len(tasks) - named; rest > 0 {
+		all = append(all, fmt.Sprintf("%d more", rest))
+	}
+	if last := len(all) - 1; last > 0 {
+		return strings.Join(all[:last], ", ") + " and " + all[last]
+	}
+	return strings.Join(all, "")
 }

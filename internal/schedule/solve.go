@@ -191,16 +191,26 @@ func (m *maker) impossible(r sched.Result) {
 
 // everyoneHasHours tells of tasks whose people have none.
 func (m *maker) everyoneHasHours() bool {
-	all := true
+	var idle []*task
+	asked := 0
 	for i := range m.tasks {
 		t := &m.tasks[i]
-		if t.State == Done || t.Hands == 0 || m.hasHours(t) {
+		if t.State == Done || t.Hands == 0 {
 			continue
 		}
-		all = false
-		m.found(diag.Stop, "no-hours", t.At, "{0} fits in no hours of those who may do it", "give more hours in a row, let it be interrupted, or let somebody help", diag.T(t.Name))
+		if asked++; !m.hasHours(t) {
+			idle = append(idle, t)
+		}
 	}
-	return all
+	switch {
+	case len(idle) == 0:
+		return true
+	case len(idle) == asked:
+		m.found(diag.Stop, "no-hours", m.days.At, "no work fits in the hours that are told: no days are planned", "write hours: {weekdays: 18:00 to 21:00, Saturday: 8:00 to 17:00}")
+	default:
+		m.found(diag.Stop, "no-hours", m.placeOf(idle), "{0} fits in no hours of those who may do it", "give more hours in a row, let it be interrupted, or let somebody help", diag.T(few(idle)))
+	}
+	return false
 }
 
 // hasHours: at some time in the next weeks enough of those who may do it are there together.
