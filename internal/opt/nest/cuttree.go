@@ -1,20 +1,39 @@
 package nest
 
-// carver turns slabs into panels with places.
-type carver struct{ kerf int64 }
+// carver turns slabs into panels with places. So many stages inward it looks
+// whether the last panel of a stage, not cut down to what lies in it, leaves more.
+type carver struct {
+	m    *model
+	kerf int64
+	ends int
+}
 
 // panels divides a panel by cuts of one direction. The panel's sizes hold their
 // kerf; what comes out are real sizes.
 func (c carver) panels(s *slab, p Panel, cut Cut) []Panel {
-	if s == nil {
+	if s == nil || s.blank() {
 		return c.waste(p)
 	}
 	if s.cut != cut {
-		first, rest := divide(p, cut, s.along(cut))
-		return append(flat(c.across(s, first, cut.other()), cut), c.waste(rest)...)
+		return c.last(s, p, cut)
 	}
 	first, rest := divide(p, cut, s.a.along(cut))
 	return append(c.panels(s.a, first, cut), c.panels(s.b, rest, cut)...)
+}
+
+// last is the last panel of a stage and the waste behind it.
+func (c carver) last(s *slab, p Panel, cut Cut) []Panel {
+	try := c.ends > 0
+	c.ends--
+	first, rest := divide(p, cut, s.along(cut))
+	out := append(flat(c.across(s, first, cut.other()), cut), c.waste(rest)...)
+	if !try || len(c.waste(rest)) == 0 {
+		return out
+	}
+	if q := c.across(s, p, cut.other()); c.m.spare(q).better(c.m.spare(Panel{Cut: cut, Into: out, Part: NoPart})) {
+		return flat(q, cut)
+	}
+	return out
 }
 
 // flat joins cuts of the same direction into one stage.
@@ -28,6 +47,9 @@ func flat(p Panel, cut Cut) []Panel {
 // across is a panel that is divided the given way if at all; the slab fills it
 // in the direction across.
 func (c carver) across(s *slab, p Panel, cut Cut) Panel {
+	if s.blank() {
+		return c.real(p)
+	}
 	if s.cut == Whole && s.w == p.W && s.h == p.H {
 		q := c.real(p)
 		q.Part, q.Turned = s.kind, s.turned
@@ -97,20 +119,24 @@ func (m *model) obeys(p Panel) bool {
 	return m.stages == 0 || depth <= m.stages
 }
 
+// lookEnds is how far inward the ends of stages are looked at.
+const lookEnds = 3
+
 // carve makes the panels of a pattern in the way that leaves the largest offcut.
 func (m *model) carve(p pattern) (Panel, bool) {
 	s := m.sheets[p.sheet]
 	clear := Panel{W: s.w, H: s.h}
-	c := carver{m.kerf}
 	var best Panel
 	found := false
-	for _, cut := range []Cut{Rip, Crosscut} {
-		if m.first == cut.other() && found {
-			continue
-		}
-		q := c.across(p.slab, clear, cut)
-		if m.obeys(q) && (!found || m.spare(q).better(m.spare(best))) {
-			best, found = q, true
+	for _, c := range []carver{{m, m.kerf, 0}, {m, m.kerf, lookEnds}} {
+		for _, cut := range []Cut{Rip, Crosscut} {
+			if m.first == cut.other() && found {
+				continue
+			}
+			q := c.across(p.slab, clear, cut)
+			if m.obeys(q) && (!found || m.spare(q).better(m.spare(best))) {
+				best, found = q, true
+			}
 		}
 	}
 	return best, found

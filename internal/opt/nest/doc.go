@@ -39,11 +39,14 @@
 // the plan is the best. The offcut is proven the largest only up to ExactParts
 // parts without First and Stages, or where Largest happens to meet it.
 //
-// How it is solved: one sheet is filled for given worths of the parts by dynamic
-// programming over panels (Gilmore and Gomory, Operations Research 13, 1965;
-// Beasley, J. Oper. Res. Soc. 36, 1985), each panel remembering which parts it
-// used. Worths that follow the waste give plans (after Mukhacheva et al., Pesquisa
-// Operacional 20, 2000), those that are duals of the linear program over
-// all fillings give more, and diving on that program combines the fillings. Up
-// to ExactParts parts every way of cutting is tried.
+// How it is solved: sheets that could hold all parts for less than is known are
+// opened together, and the parts are laid into them corner by corner in thousands
+// of orders. Where that is not enough, one sheet is filled for given worths of the
+// parts by dynamic programming over panels (Gilmore and Gomory, Operations
+// Research 13, 1965; Beasley, J. Oper. Res. Soc. 36, 1985), each panel remembering
+// which parts it used. Worths that follow the waste give plans (after Mukhacheva et
+// al., Pesquisa Operacional 20, 2000), those that are duals of the linear program
+// over all fillings give more, and diving on that program combines the fillings.
+// Once the money is settled, one more part, ever larger, is laid with the others
+// for the offcut. Up to ExactParts parts every way of cutting is tried.
 package nest

@@ -120,7 +120,7 @@ func (m *model) roomy(p pattern) (Panel, bool) {
 	if !r.best(q).ok {
 		return Panel{}, false
 	}
-	return r.panel(carver{m.kerf}, Panel{W: s.w, H: s.h}, q, Whole), true
+	return r.panel(carver{m: m, kerf: m.kerf}, Panel{W: s.w, H: s.h}, q, Whole), true
 }
 
 // layOut makes the panels of a pattern, with as large an offcut as it finds.

@@ -30,15 +30,15 @@ func (s *search) result(p Problem) Result {
 	return r
 }
 
-// settle looks for a larger offcut once the money is settled: in other plans, and
-// by gathering the waste.
+// settle looks for a larger offcut once the money is settled: by laying one
+// more part, and by gathering the waste.
 func (s *search) settle() {
 	if s.whole || s.m.total == 0 {
 		return
 	}
-	extra := *s.steps
-	extra.most = min(extra.most, extra.ops/opsPerStep+extra.most/20)
-	s.plans(&extra, func() bool { return extra.over() })
+	st := s.steps.further(10)
+	s.reserve(st)
+	s.steps.ops = st.ops
 	for range 3 {
 		before := s.spare
 		if s.gather(); s.spare == before {

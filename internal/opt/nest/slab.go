@@ -6,9 +6,12 @@ type slab struct {
 	w, h   int64
 	cut    Cut // Whole: a part
 	a, b   *slab
-	kind   int
+	kind   int // NoPart: left whole, for the offcut
 	turned bool
 }
+
+// blank is room that no part lies in.
+func (s *slab) blank() bool { return s.cut == Whole && s.kind == NoPart }
 
 // leaf is a part.
 func (m *model) leaf(kind int, turned bool) *slab {
@@ -43,7 +46,7 @@ func (s *slab) along(cut Cut) int64 {
 // counts adds the parts of a slab to counts by kind.
 func (s *slab) counts(n []int) {
 	switch {
-	case s == nil:
+	case s == nil || s.blank():
 	case s.cut == Whole:
 		n[s.kind]++
 	default:
@@ -104,7 +107,7 @@ func (m *model) price(sheet int) int64 {
 
 // prune leaves of a slab what is still needed and counts it off.
 func (s *slab) prune(need []int) *slab {
-	if s == nil {
+	if s == nil || s.blank() {
 		return nil
 	}
 	if s.cut == Whole {

@@ -51,7 +51,11 @@ func (s *search) run() {
 	if s.m.total <= ExactParts && s.exhaust() {
 		return
 	}
+	if s.tryChoices(8); s.done() {
+		return
+	}
 	s.fillings()
+	s.tryChoices(3)
 	if s.done() {
 		return
 	}
