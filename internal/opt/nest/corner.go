@@ -21,6 +21,7 @@ type corners struct {
 type corner struct {
 	kind         int
 	turned       bool
+	w, h         int64
 	cut          Cut
 	beside, over int // corners, or none
 }
@@ -108,12 +109,15 @@ func (c *corners) cut(at, kind int, turned bool, b habit) {
 		w, h = h, w
 	}
 	n := len(c.laid)
+	if kind == len(c.m.kinds) {
+		w, h = c.whole(w, g.w), c.whole(h, g.h)
+	}
 	dw, dh := g.w-w, g.h-h
 	cut := b.first(dw, dh, w, h)
 	if g.sheet != none && c.m.first != Whole {
 		cut = c.m.first
 	}
-	c.laid = append(c.laid, corner{kind, turned, cut, none, none})
+	c.laid = append(c.laid, corner{kind, turned, w, h, cut, none, none})
 	c.hang(g, n)
 	side, top := gap{dw, g.h, none, n, false}, gap{w, dh, none, n, true}
 	if cut == Rip {
@@ -126,6 +130,16 @@ func (c *corners) cut(at, kind int, turned bool, b habit) {
 			c.gaps = append(c.gaps, f)
 		}
 	}
+}
+
+// whole takes all of a gap for the extra part where nothing of use would be left
+// of it: nobody cuts a strip off an offcut to throw it away, least of all to have
+// begun with the cut that must be the first.
+func (c *corners) whole(size, gap int64) int64 {
+	if gap-size < c.m.least+c.m.kerf {
+		return gap
+	}
+	return size
 }
 
 // first is the cut that leaves what the habit likes.

@@ -100,7 +100,7 @@ func (c *corners) draw(n int) int {
 // plan is what was laid; false where a sheet breaks the rules of the cuts.
 func (c *corners) plan() (plan []pattern, ok bool) {
 	for i, r := range c.roots {
-		p := c.m.patternOf(c.open[i], c.slab(r))
+		p := c.m.patternOf(c.open[i], c.m.stretched(c.slab(r), c.m.sheets[c.open[i]]))
 		if len(p.takes) == 0 {
 			continue
 		}
@@ -130,5 +130,5 @@ func (c *corners) leaf(l corner) *slab {
 	if l.kind < len(c.m.kinds) {
 		return c.m.leaf(l.kind, l.turned)
 	}
-	return &slab{w: c.kinds[l.kind].w, h: c.kinds[l.kind].h, kind: NoPart}
+	return &slab{w: l.w, h: l.h, kind: NoPart}
 }

@@ -119,3 +119,39 @@ func (m *model) cornersBeside(open []int, q kind) *corners {
 	c.order = append(c.order, len(m.kinds))
 	return c
 }
+
+// stretched gives the room of an extra part all that its panels can spare, so that
+// nothing is shaved off beside it; a sheet that needs its first cut keeps it.
+func (m *model) stretched(s *slab, b sheet) *slab {
+	if s == nil {
+		return nil
+	}
+	w, h := b.w, b.h
+	if m.first == Rip && s.cut != Rip {
+		h = s.h
+	}
+	if m.first == Crosscut && s.cut != Crosscut {
+		w = s.w
+	}
+	return s.stretched(w, h)
+}
+
+func (s *slab) stretched(w, h int64) *slab {
+	switch {
+	case s.blank():
+		return &slab{w: w, h: h, kind: NoPart}
+	case s.cut == Whole:
+		return s
+	case s.cut == Crosscut && s.a.holdsBlank():
+		return join(s.cut, s.a.stretched(w-s.b.w, h), s.b)
+	case s.cut == Crosscut:
+		return join(s.cut, s.a, s.b.stretched(w-s.a.w, h))
+	case s.a.holdsBlank():
+		return join(s.cut, s.a.stretched(w, h-s.b.h), s.b)
+	}
+	return join(s.cut, s.a, s.b.stretched(w, h-s.a.h))
+}
+
+func (s *slab) holdsBlank() bool {
+	return s.blank() || s.cut != Whole && (s.a.holdsBlank() || s.b.holdsBlank())
+}
