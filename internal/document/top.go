@@ -118,6 +118,7 @@ type Fixing struct {
 	At       diag.Place
 	Fixed    Value[FixedLine]
 	Screws   []Value[unit.Length] // rows, off the finished wall
+	Along    []Value[unit.Length] // of the screws of a row, from the left end of the top
 	Diameter Value[unit.Length]
 	Head     Value[unit.Length] // diameter of head or washer, which has to cover the slot
 }
@@ -217,6 +218,7 @@ var woodMoves = record("what the movement of a slab is reckoned from", func(w *W
 var fixing = record("how a slab is held", func(f *Fixing, at diag.Place) { f.At, f.Given = at, true },
 	fact("fixed at", "the line that is held fast; the rest moves from there", choice("back, middle or front", word[FixedLine]{"back", FixedBack}, word[FixedLine]{"middle", FixedMiddle}, word[FixedLine]{"front", FixedFront}), func(f *Fixing) *Value[FixedLine] { return &f.Fixed }).must().like("back"),
 	part("screws", "the rows of screws, off the finished wall", list(bareLength), func(f *Fixing) *[]Value[unit.Length] { return &f.Screws }).must().like("[2, 10, 19]"),
+	part("along", "the screws of a row, from the left end of the top", list(bareLength), func(f *Fixing) *[]Value[unit.Length] { return &f.Along }).unless("3 in or 75 mm from the ends of the rail, no more than 12 in or 300 mm apart").like("[4, 15, 28]"),
 	fact("diameter", "the diameter of a screw's shank", length(bore), func(f *Fixing) *Value[unit.Length] { return &f.Diameter }).like("3/16"),
 	fact("head", "the diameter of head or washer", length(bore), func(f *Fixing) *Value[unit.Length] { return &f.Head }).like("3/4"),
 )

@@ -100,8 +100,15 @@ type woodHole struct {
 	Diameter unit.Length `json:"diameter" doc:"of the bore"`
 	Depth    unit.Length `json:"depth" doc:"from the side"`
 	Through  bool        `json:"through" doc:"it goes through"`
+	Slot     unit.Length `json:"slot" doc:"how much longer than wide it is; 0: round"`
+	Along    wayOfSlot   `json:"along" doc:"the side's coordinate along which a slot runs"`
 	For      string      `json:"for" doc:"what it is for"`
 }
+
+// wayOfSlot is a coordinate of a side.
+type wayOfSlot string
+
+func (wayOfSlot) choices() []string { return []string{"x", "y"} }
 
 // woodScrew is a screw into the wall.
 type woodScrew struct {
@@ -142,7 +149,7 @@ func pieceOfWood(p plan.Plan, q joinery.Piece) builtPart {
 			return woodChannel{c.Kind.String(), sideWord(c.On.String()), pointOf(c.Area.Min), pointOf(c.Area.Max), c.Depth, c.For}
 		}),
 		Holes: list(q.Part.Holes, func(h part.Hole) woodHole {
-			return woodHole{sideWord(h.On.String()), pointOf(h.At), h.Diameter, h.Depth, h.Through, h.For}
+			return woodHole{sideWord(h.On.String()), pointOf(h.At), h.Diameter, h.Depth, h.Through, h.Slot, wayOfSlot([]string{"x", "y"}[h.Along]), h.For}
 		}),
 		Work: append([]string{}, report.PartWork(p, q.Part)...)}
 }

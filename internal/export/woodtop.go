@@ -85,16 +85,27 @@ type woodMovement struct {
 	Swells  unit.Length `json:"swells" doc:"the whole depth"`
 	Fixed   unit.Length `json:"fixed" doc:"where it is held fast, off the finished wall"`
 	Slots   []woodSlot  `json:"slots" doc:"rows of screws"`
+	Gaps    []woodPlay  `json:"gaps" doc:"where it moves past what stands still"`
 }
 
 // woodSlot is a row of screws in slots in the rail below.
 type woodSlot struct {
-	Z      unit.Length `json:"z" doc:"of the screw, off the finished wall"`
-	Away   unit.Length `json:"away" doc:"from the line that is held fast"`
-	In     unit.Length `json:"in" doc:"how far it may move toward that line"`
-	Out    unit.Length `json:"out" doc:"how far it may move from it"`
-	Long   unit.Length `json:"long" doc:"of the slot: the screw and both"`
-	Middle unit.Length `json:"middle" doc:"of the slot, off the finished wall"`
+	Z      unit.Length   `json:"z" doc:"of the screw, off the finished wall"`
+	Away   unit.Length   `json:"away" doc:"from the line that is held fast"`
+	In     unit.Length   `json:"in" doc:"how far it may move toward that line"`
+	Out    unit.Length   `json:"out" doc:"how far it may move from it"`
+	Long   unit.Length   `json:"long" doc:"of the slot: the screw and both"`
+	Middle unit.Length   `json:"middle" doc:"of the slot, off the finished wall"`
+	Rail   string        `json:"rail,omitempty" doc:"the piece that the slots are cut into; absent: it lies on no cabinet"`
+	Along  []unit.Length `json:"along" doc:"the screws, from the left end of the top"`
+}
+
+// woodPlay is the room beside something that a slab moves past.
+type woodPlay struct {
+	Where string       `json:"where" doc:"the wall, or what passes through the slab"`
+	Needs unit.Length  `json:"needs" doc:"how far the slab moves there"`
+	Room  *unit.Length `json:"room,omitempty" doc:"on each side; absent: not known, or what passes moves with the slab"`
+	Held  bool         `json:"held" doc:"it is clamped to the slab and moves with it"`
 }
 
 // toolReach is how a tool gets through.
@@ -116,7 +127,12 @@ func slabOf(t joinery.Top) slab {
 	}
 	if m := t.Moves; m.Known {
 		out.Moves = &woodMovement{m.Species, share(m.Glued), share(m.Least), share(m.Most), m.Source, m.Shrinks, m.Swells, m.FixedAt,
-			list(m.Slots, func(s joinery.Slot) woodSlot { return woodSlot{s.Z, s.Away, s.In, s.Out, s.Long, s.Middle} })}
+			list(m.Slots, func(s joinery.Slot) woodSlot {
+				return woodSlot{s.Z, s.Away, s.In, s.Out, s.Long, s.Middle, s.Rail, append([]unit.Length{}, s.Along...)}
+			}),
+			list(m.Gaps, func(g joinery.Play) woodPlay {
+				return woodPlay{g.Name, g.Needs, known(g.Room, g.Known && !g.Held), g.Held}
+			})}
 	}
 	return out
 }

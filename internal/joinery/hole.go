@@ -19,6 +19,8 @@ type Hole struct {
 	Recess  unit.Length // 0: it goes through
 	Passes  unit.Length // diameter of what stands still in it; 0 unknown or nothing
 	Notch   bool        // open to the front edge
+	Pipe    bool        // a pipe goes down through it to the wall, which stands still
+	Held    bool        // what goes through is clamped to the top: it moves with it
 }
 
 // Bounds are the hole's extents: x from the left end, y off the finished wall.

@@ -22,11 +22,13 @@ type Moves struct {
 
 // Slot is a row of screws. The screw goes up through the rail into the slab and moves with it, so the slot is in the rail.
 type Slot struct {
-	Z       unit.Length // of the screw off the finished wall, when the work is made
-	Away    unit.Length // from the fixed line
-	In, Out unit.Length // how far it may move toward the fixed line and from it
-	Long    unit.Length // screw + both; a round hole where the screw stands on the fixed line
-	Middle  unit.Length // of the slot, off the finished wall
+	Z       unit.Length   // of the screw off the finished wall, when the work is made
+	Away    unit.Length   // from the fixed line
+	In, Out unit.Length   // how far it may move toward the fixed line and from it
+	Long    unit.Length   // screw + both; a round hole where the screw stands on the fixed line
+	Middle  unit.Length   // of the slot, off the finished wall
+	Rail    string        // the piece of the cabinet that it is cut into; "" where the top lies on no cabinet
+	Along   []unit.Length // of the screws, from the left end of the top
 }
 
 // Play is the room at a place that moves past something that stands still.
@@ -35,6 +37,8 @@ type Play struct {
 	At          diag.Place
 	Needs, Room unit.Length
 	Known       bool // Room is known
+	Pipe        bool // a pipe stands in it
+	Held        bool // what goes through is clamped to the slab and moves with it
 }
 
 // movement works a solid slab's movement out; sheets and stone have none to speak of.
@@ -83,9 +87,9 @@ func (s *slab) slots(v *Moves, at func(unit.Length) wood.Swing) {
 			outward = -1
 		}
 		slot.Middle = z.V + outward*(w.Out-w.In)/2
-		v.Slots = append(v.Slots, slot)
 		s.headCovers(slot, d.V)
-		s.overRail(slot)
+		s.bore(&slot, d.V)
+		v.Slots = append(v.Slots, slot)
 	}
 }
 
@@ -94,23 +98,6 @@ func (s *slab) headCovers(slot Slot, screw unit.Length) {
 	if head := s.doc.Fixing.Head; head.Known && head.V < screw+s.r.round(unit.Inch/8, 3*unit.Millimetre) {
 		s.r.look("head-small", head.At, "a head of {1} does not bear beside a slot for a screw of {2} in {0}", "use washers", diag.T(s.t.Name), diag.X(head.V), diag.X(screw))
 	}
-}
-
-// overRail tells of a row of screws with no rail of the cabinet under it.
-func (s *slab) overRail(slot Slot) {
-	if !s.on {
-		return
-	}
-	c, ok := s.r.made(s.cab.Name)
-	if !ok {
-		return
-	}
-	for _, p := range c.Pieces {
-		if p.Role == TopRole && p.Box.Hi[yAxis] == c.Asked.Hi[yAxis] && p.Box.Lo[zAxis] < slot.Z-slot.Long/2 && slot.Z+slot.Long/2 < p.Box.Hi[zAxis] {
-			return
-		}
-	}
-	s.r.stop("screw-norail", s.doc.Fixing.At, "no rail of {1} lies under the screws {2} off the wall that hold {0}, with {3} of slot", "move the row over a rail, or make the rails wider", diag.T(s.t.Name), diag.T(s.cab.Name), diag.X(slot.Z), diag.L(slot.Long))
 }
 
 // plays holds the room at the wall and round what passes through the slab against what it moves there.
@@ -122,13 +109,16 @@ func (s *slab) plays(v *Moves, at func(unit.Length) wood.Swing) {
 			continue
 		}
 		w := at((h.Z - v.FixedAt).Abs())
-		p := Play{Name: h.Name, At: h.At, Needs: max(w.In, w.Out), Known: h.Passes > 0, Room: (h.Outline.Deep - h.Passes) / 2}
+		p := Play{Name: h.Name, At: h.At, Needs: max(w.In, w.Out), Pipe: h.Pipe, Held: h.Held, Known: h.Passes > 0, Room: (h.Outline.Deep - h.Passes) / 2}
 		s.play(v, p)
 	}
 }
 
 func (s *slab) play(v *Moves, p Play) {
 	v.Gaps = append(v.Gaps, p)
+	if p.Pipe && !p.Known && p.Needs > 0 {
+		s.r.found.Add(diag.Unchecked, "play-unknown", p.At, "not checked: {0} moves by {1} at {2}; how thick what stands in it is, is missing", "write the size of the trap under its waste", diag.T(s.t.Name), diag.L(p.Needs), diag.T(p.Name))
+	}
 	if p.Known && p.Room < p.Needs {
 		s.r.stop("play-small", p.At, "{0} moves by {1} at its {2}, and there is room for {3}", "leave {1} there, or hold the slab fast nearer to it", diag.T(s.t.Name), diag.L(p.Needs), diag.T(p.Name), diag.L(p.Room))
 	}

@@ -42,19 +42,19 @@ func (s *slab) basin(b document.Basin) {
 			s.r.lacks(b.At, "the diameter of the waste of "+b.Name)
 			return
 		}
-		s.t.Holes = append(s.t.Holes, Hole{Name: b.Name + ", waste", At: b.At, X: waste[0], Z: waste[2], Outline: round(b.Hole.V)})
+		s.t.Holes = append(s.t.Holes, Hole{Name: b.Name + ", waste", At: b.At, X: waste[0], Z: waste[2], Outline: round(b.Hole.V), Passes: s.tailOf(b), Pipe: true})
 	case document.DropIn, document.SemiRecessed:
 		if !b.Foot.Known {
 			s.r.lacks(b.At, "the outline of what of "+b.Name+" goes through "+s.t.Name+" (foot)")
 			return
 		}
-		s.t.Holes = append(s.t.Holes, Hole{Name: b.Name, At: b.At, X: x, Z: z, Outline: s.grown(b.Foot.V, s.basinRoom(), b.At), Notch: b.Kind == document.SemiRecessed})
+		s.t.Holes = append(s.t.Holes, Hole{Name: b.Name, At: b.At, X: x, Z: z, Outline: s.grown(b.Foot.V, s.basinRoom(), b.At), Notch: b.Kind == document.SemiRecessed, Held: true})
 	case document.Undermount:
 		if !b.Outline.Known || !b.Rim.Known {
 			s.r.lacks(b.At, "the outline of "+b.Name+", or the thickness of its rim")
 			return
 		}
-		s.t.Holes = append(s.t.Holes, Hole{Name: b.Name, At: b.At, X: x, Z: z, Outline: s.grown(b.Outline.V, -b.Rim.V, b.At)})
+		s.t.Holes = append(s.t.Holes, Hole{Name: b.Name, At: b.At, X: x, Z: z, Outline: s.grown(b.Outline.V, -b.Rim.V, b.At), Held: true})
 	}
 }
 
@@ -88,7 +88,18 @@ func (s *slab) tapHole(t document.Tap) {
 		s.r.lacks(t.At, "the place or the hole of "+t.Name+" on "+s.t.Name)
 		return
 	}
-	s.t.Holes = append(s.t.Holes, Hole{Name: t.Name, At: t.At, X: x, Z: t.Off.V, Outline: round(t.Hole.V)})
+	s.t.Holes = append(s.t.Holes, Hole{Name: t.Name, At: t.At, X: x, Z: t.Off.V, Outline: round(t.Hole.V), Held: true})
+}
+
+// tailOf is how thick the pipe is that goes down from a basin: the size of its trap; 0 where no waste says it. It leads to the wall, which
+// stands still.
+func (s *slab) tailOf(b document.Basin) unit.Length {
+	for _, w := range s.r.doc.Wastes {
+		if w.From.Text == b.Name && w.Trap.Size.Known {
+			return w.Trap.Size.V
+		}
+	}
+	return 0
 }
 
 // seat is the outline that a recess is cut to and its middle: as written, or the foot of the basin that sits in it.

@@ -43,8 +43,11 @@ func workCount(q cutpart.Part) string {
 		count(c.Kind.String())
 	}
 	for _, h := range q.Holes {
-		count("hole")
-		_ = h
+		if h.Slot > 0 {
+			count("slot")
+		} else {
+			count("hole")
+		}
 	}
 	for _, k := range q.Cutouts {
 		count(cutWord(k, q.Size))
@@ -127,10 +130,14 @@ func areaWords(f unit.Style, c cutpart.Channel) string {
 }
 
 func holeWords(f unit.Style, h cutpart.Hole) string {
-	words := fmt.Sprintf("Hole for %s in the %s: diameter %s, center %s from the left end and %s from the front edge", h.For, h.On, f.Bare(h.Diameter), f.Bare(h.At.X), f.Bare(h.At.Y))
+	what, size := "Hole", "diameter "+f.Bare(h.Diameter)
 	if h.Slot > 0 {
-		words += ", longer by " + f.Bare(h.Slot)
+		what, size = "Slot", f.Bare(h.Diameter)+" wide, "+f.Bare(h.Diameter+h.Slot)+" long"
+		if h.On.Flat() {
+			size += map[cutpart.Axis]string{cutpart.AcrossAxis: " along the length", cutpart.UpAxis: " across the width"}[h.Along]
+		}
 	}
+	words := fmt.Sprintf("%s for %s in the %s: %s, center %s from the left end and %s from the front edge", what, h.For, h.On, size, f.Bare(h.At.X), f.Bare(h.At.Y))
 	if h.Through {
 		return words + ", through"
 	}

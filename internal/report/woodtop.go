@@ -113,9 +113,36 @@ func share(r unit.Ratio) string {
 // Slots lists the rows of screws that hold a slab.
 func Slots(p plan.Plan, t joinery.Top) Table {
 	f := p.Style.Fine()
-	out := Table{Title: "Slots in the rails under " + t.Name, Columns: numbers(text("Screw off the wall", "From the held line", "Moves to that line / from it", "Slot long", "Middle of the slot off the wall"), 0, 1, 2, 3, 4)}
+	title := "Slots in the rails under "
+	if t.On == "" {
+		title = "Slots in the cleats under "
+	}
+	out := Table{Title: title + t.Name, Columns: numbers(text("Screw off the wall", "From the held line", "Moves to that line / from it", "Slot long", "Middle of the slot off the wall", "In", "Screws from the left end of the top"), 0, 1, 2, 3, 4)}
 	for _, s := range t.Moves.Slots {
-		out.Rows = append(out.Rows, []string{f.Bare(s.Z), f.Bare(s.Away), f.Bare(s.In) + " / " + f.Bare(s.Out), f.Bare(s.Long), f.Bare(s.Middle)})
+		var along []string
+		for _, x := range s.Along {
+			along = append(along, f.Bare(x))
+		}
+		out.Rows = append(out.Rows, []string{f.Bare(s.Z), f.Bare(s.Away), f.Bare(s.In) + " / " + f.Bare(s.Out), f.Bare(s.Long), f.Bare(s.Middle), s.Rail, strings.Join(along, ", ")})
+	}
+	return out
+}
+
+// Plays lists where a slab moves past something, and the room that there is.
+func Plays(p plan.Plan, t joinery.Top) Table {
+	f := p.Style.Fine()
+	out := Table{Title: "Room for " + t.Name + " to move", Columns: numbers(text("Where", "Moves by", "Room on each side", ""), 1, 2)}
+	for _, g := range t.Moves.Gaps {
+		row := []string{g.Name, f.Bare(g.Needs), f.Bare(g.Room), "enough"}
+		switch {
+		case g.Held:
+			row[2], row[3] = "", "clamped to it, moves with it"
+		case !g.Known:
+			row[2], row[3] = "", "not checked: what passes is missing"
+		case g.Room < g.Needs:
+			row[3] = "TOO LITTLE"
+		}
+		out.Rows = append(out.Rows, row)
 	}
 	return out
 }

@@ -64,6 +64,7 @@ type holeTemplate struct {
 	view
 	t     joinery.Top
 	holes []joinery.Hole
+	area  geom.Rect // what is shown
 }
 
 func (h *holeTemplate) name() string {
@@ -74,11 +75,16 @@ func (h *holeTemplate) name() string {
 	return words
 }
 
-// area is what the template shows: all that is cut, some paper round it, and the edges of the top that are near.
-func (h *holeTemplate) area() geom.Rect {
+// bare is what a template has to show: all that is cut, and some paper round it.
+func (h *holeTemplate) bare() geom.Rect {
+	return grown(rectFromFront(h.t, setBounds(h.holes)), holeRoom)
+}
+
+// reaching is a template with the edges of the top that are near.
+func (h *holeTemplate) reaching() geom.Rect {
 	whole := geom.Rect{Max: geom.Point{X: h.t.Width, Y: h.t.Depth - h.t.Back}}
 	cut := rectFromFront(h.t, setBounds(h.holes))
-	a := grown(cut, holeRoom)
+	a := h.bare()
 	if cut.Min.X <= holeNear {
 		a.Min.X = min(a.Min.X, -holeRoom/2)
 	}
@@ -94,16 +100,31 @@ func (h *holeTemplate) area() geom.Rect {
 	return a
 }
 
+// pages prints a group, with the edges of the top where they cost no page.
 func (h *holeTemplate) pages() {
-	area := h.area()
-	h.view = view{n: 1, of: area.Min}
-	want := h.box(area)
-	paper, all := h.paperFor(want)
+	h.area = h.reaching()
+	paper, all := h.windows()
+	with := *h
+	h.area = h.bare()
+	if p, fewer := h.windows(); len(fewer) < len(all) {
+		paper, all = p, fewer
+	} else {
+		h.view, h.area = with.view, with.area
+	}
 	for i, w := range all {
-		f := h.shop("Template: "+h.t.Name+", "+h.name(), fmt.Sprintf("Part %s, page %d of %d", w.name, i+1, len(all)), "1:1", paper)
+		f := h.writer(leaf{title: "Template: " + h.t.Name + ", " + h.name(), detail: fmt.Sprintf("Part %s, page %d of %d", w.name, i+1, len(all)), scale: "1:1", paper: paper, caution: templateCaution})
 		h.page(f, w, all)
 	}
 }
+
+// windows are the pages that the area takes.
+func (h *holeTemplate) windows() (draw.Paper, []window) {
+	h.view = view{n: 1, of: h.area.Min}
+	return h.paperFor(h.box(h.area))
+}
+
+// templateCaution is short, so that more of a hole goes on a page; the sheet of the top has it whole.
+const templateCaution = "Saw and router: eyes, ears, suction and a fitted respirator."
 
 // templateHead is what the words over a template take.
 const templateHead = 11 * draw.MM
@@ -113,7 +134,7 @@ func (h *holeTemplate) paperFor(want draw.Box) (draw.Paper, []window) {
 	var best draw.Paper
 	var fewest []window
 	for _, p := range []draw.Paper{h.paper.Paper, h.paper.Landscape()} {
-		room := (&leaf{paper: p, caution: shopCaution}).body().Inset(draw.MM)
+		room := (&leaf{paper: p, caution: templateCaution}).body().Inset(draw.MM)
 		room.Hi.Y -= templateHead
 		if all := windows(want, room, templateShared); fewest == nil || len(all) < len(fewest) {
 			best, fewest = p, all
@@ -158,7 +179,7 @@ func (h *holeTemplate) keepClear(shown draw.Box, c *crowd) {
 func (h *holeTemplate) items() []draw.Item {
 	body := geom.Rect{Max: geom.Point{X: h.t.Width, Y: h.t.Depth - h.t.Back}}
 	out := []draw.Item{draw.Rect(h.box(body), draw.Line(draw.Normal), draw.Fill{})}
-	a := h.area()
+	a := h.area
 	axis := draw.Line(draw.Fine).As(draw.Chain)
 	for _, k := range h.holes {
 		x, y := h.x(k.X), h.y(h.t.Depth-k.Z)

@@ -83,13 +83,40 @@ func (d *partView) items() []draw.Item {
 		}
 	}
 	out = append(out, draw.Text{Class: "edge", At: draw.At(d.x(s.Length/2), d.at.Y-parts.Tiny-800), Size: parts.Tiny, Anchor: draw.Middle, Body: front})
-	up := parts.Label{At: d.point(geom.Point{X: s.Length / 2, Y: s.Width / 2}), Body: "this face up", Size: parts.Tiny, Class: "edge"}
-	if l, ok := up.In(d.box(geom.Rect{Max: geom.Point{X: s.Length, Y: s.Width}}).Inset(600)); ok {
-		out = append(out, l.Items()...)
+	if words, ok := d.faceUp(); ok {
+		out = append(out, words...)
 	} else {
 		out = append(out, draw.Text{Class: "edge", At: draw.At(d.x(s.Length)+draw.MM, d.y(s.Width/2)-parts.Tiny/2), Size: parts.Tiny, Body: "this face up"})
 	}
 	return out
+}
+
+// faceUp writes which side is up where it covers no hole and no cut-out. False where there is no such place.
+func (d *partView) faceUp() ([]draw.Item, bool) {
+	s := d.q.Size
+	c := crowd{within: d.box(geom.Rect{Max: geom.Point{X: s.Length, Y: s.Width}}).Inset(600)}
+	for _, h := range d.q.Holes {
+		if h.On.Flat() {
+			r := d.um(h.Diameter+h.Slot)/2 + draw.MM
+			at := d.point(h.At)
+			c.take(draw.Span(at.X-r, at.Y-r, at.X+r, at.Y+r))
+		}
+	}
+	for _, k := range d.q.Cutouts {
+		c.take(d.box(k.Outline.Bounds()))
+	}
+	for _, turn := range []int{0, 90} {
+		var at []draw.XY
+		for _, x := range []unit.Length{50, 35, 65, 20, 80} {
+			for _, y := range []unit.Length{50, 25, 75} {
+				at = append(at, d.point(geom.Point{X: s.Length * x / 100, Y: s.Width * y / 100}))
+			}
+		}
+		if items, ok := c.label(parts.Label{Body: "this face up", Size: parts.Tiny, Class: "edge", Turn: turn}, at...); ok {
+			return items, true
+		}
+	}
+	return nil, false
 }
 
 // outline is the part's face with its mitered ends.
@@ -142,10 +169,35 @@ func (d *partView) hole(h part.Hole) []draw.Item {
 	if h.On == part.Back && !h.Through {
 		pen = pen.As(draw.Dashed)
 	}
+	if h.Slot > 0 {
+		return d.slot(h, pen)
+	}
 	c, arm := d.point(h.At), d.um(h.Diameter)/2+draw.MM
 	axis := draw.Line(draw.Fine).As(draw.Chain)
 	return []draw.Item{draw.Circle{Class: "hole", Title: h.For, C: c, R: d.um(h.Diameter) / 2, Pen: pen},
 		draw.Stroke(axis, c.Plus(draw.At(-arm, 0)), c.Plus(draw.At(arm, 0))), draw.Stroke(axis, c.Plus(draw.At(0, -arm)), c.Plus(draw.At(0, arm)))}
+}
+
+// slot draws a slot with its round ends.
+func (d *partView) slot(h part.Hole, pen draw.Pen) []draw.Item {
+	const steps = 12 // to a half turn
+	c, r, half := d.point(h.At), d.um(h.Diameter)/2, d.um(h.Slot)/2
+	var ring []draw.XY
+	for i := range 2 * (steps + 1) {
+		end := draw.Um(1)
+		if i > steps {
+			end = -1
+		}
+		sin, cos := math.Sincos(math.Pi * (float64(i%(steps+1))/steps - 0.5))
+		x, y := end*(half+draw.Um(math.Floor(float64(r)*cos+0.5))), end*draw.Um(math.Floor(float64(r)*sin+0.5))
+		if h.Along == part.UpAxis {
+			x, y = -y, x
+		}
+		ring = append(ring, c.Plus(draw.At(x, y)))
+	}
+	arm := draw.Line(draw.Fine).As(draw.Chain)
+	return []draw.Item{draw.Path{Class: "hole", Title: h.For, Rings: [][]draw.XY{ring}, Closed: true, Pen: pen},
+		draw.Stroke(arm, c.Plus(draw.At(-r-draw.MM, 0)), c.Plus(draw.At(r+draw.MM, 0))), draw.Stroke(arm, c.Plus(draw.At(0, -r-draw.MM)), c.Plus(draw.At(0, r+draw.MM)))}
 }
 
 func (d *partView) taper(t part.Taper) draw.Item {

@@ -63,6 +63,9 @@ func (b *book) top(t joinery.Top) {
 	if len(t.Moves.Slots) > 0 {
 		f.table(report.Slots(b.p, t), 0)
 	}
+	if len(t.Moves.Gaps) > 0 {
+		f.table(report.Plays(b.p, t), 0)
+	}
 	b.holeTemplates(t)
 }
 

@@ -69,6 +69,9 @@ func (v *view) woodWork() (*woodWork, error) {
 		if len(t.Moves.Slots) > 0 {
 			one.Tables = append(one.Tables, report.Slots(p, t))
 		}
+		if len(t.Moves.Gaps) > 0 {
+			one.Tables = append(one.Tables, report.Plays(p, t))
+		}
 		out.Tops = append(out.Tops, one)
 	}
 	for i, s := range w.Scribes {
