@@ -38,6 +38,7 @@ type Good struct {
 	Thick       Value[unit.Length]
 	Spacing     Value[unit.Length] // of screws: from one to the next along a stud
 	TileEdge    Value[unit.Length]
+	Size        Value[unit.Length] // of a small part of plumbing
 
 	PotLife, OpenTime, Slake Value[unit.Minutes]
 	Range                    Value[Warmth] // temperatures that it may be used at
@@ -75,13 +76,19 @@ const (
 	CoreBit
 	SupplyLine
 	WCSeal
+	TrapGood
+	Tailpiece
+	Escutcheon
+	WCBolts
+	FlangeRing
 )
 
 var goodKinds = []word[GoodKind]{{"mortar", Mortar}, {"grout", Grout}, {"sealer", Sealer}, {"sealant", Sealant}, {"backer rod", BackerRod},
 	{"membrane", Membrane}, {"tape", JointTape}, {"board", BackerBoard}, {"screws", Screws}, {"primer", Primer}, {"paint", Paint},
 	{"leveler", Leveler}, {"cross spacers", CrossSpacers}, {"tee spacers", TeeSpacers}, {"wedges", Wedges}, {"clip stems", ClipStems},
 	{"clip caps", ClipCaps}, {"trim", EdgeTrim}, {"adhesive", Adhesive}, {"wood finish", WoodFinish}, {"protection", Protection},
-	{"cleaner", Cleaner}, {"blade", SawBlade}, {"core bit", CoreBit}, {"supply line", SupplyLine}, {"WC seal", WCSeal}, {"other", OtherGood}}
+	{"cleaner", Cleaner}, {"blade", SawBlade}, {"core bit", CoreBit}, {"supply line", SupplyLine}, {"WC seal", WCSeal}, {"trap", TrapGood}, {"tailpiece", Tailpiece},
+	{"escutcheon", Escutcheon}, {"WC bolts", WCBolts}, {"flange ring", FlangeRing}, {"other", OtherGood}}
 
 // String is the word that a document uses.
 func (k GoodKind) String() string {
@@ -129,6 +136,7 @@ var label = record("a good for setting or finishing, as its label says", func(g 
 	fact("thick", "its thickness", length(thin), func(g *Good) *Value[unit.Length] { return &g.Thick }).like("1/2"),
 	fact("spacing", "from one screw to the next", length(over), func(g *Good) *Value[unit.Length] { return &g.Spacing }).like("8"),
 	fact("tile edge", "the longest tile edge that two leveling clips are enough for", length(over), func(g *Good) *Value[unit.Length] { return &g.TileEdge }).like("24"),
+	fact("size", "of a small part of plumbing: the length of a supply line, a tailpiece or bolts, the diameter of an escutcheon, the nominal size of a trap, the thickness of a ring", length(over), func(g *Good) *Value[unit.Length] { return &g.Size }).like("12"),
 	fact("pot life", "how long a batch can be used", duration, func(g *Good) *Value[unit.Minutes] { return &g.PotLife }).like("2 h"),
 	fact("open time", "how long a spread bed or a coat takes tile", duration, func(g *Good) *Value[unit.Minutes] { return &g.OpenTime }).like("30 min"),
 	fact("slake", "how long a batch rests before it is mixed again", duration, func(g *Good) *Value[unit.Minutes] { return &g.Slake }).like("10 min"),

@@ -32,6 +32,7 @@ type WC struct {
 	InletLeft Value[unit.Length] // the supply's inlet left of the center line
 	InletUp   Value[unit.Length] // over the finished floor
 	InletOff  Value[unit.Length] // off the finished wall
+	Foot      Value[Outline]     // what touches the floor, or the wall
 	Weight    Value[int64]       // grams
 	Carrier   Carrier
 }
@@ -85,6 +86,7 @@ var wc = record("a WC", func(w *WC, at diag.Place) { w.At = at },
 	fact("inlet left", "the supply's inlet left of its center line; − right of it", length(eachWay), func(w *WC) *Value[unit.Length] { return &w.InletLeft }).like("6"),
 	fact("inlet up", "the supply's inlet over the finished floor", length(over), func(w *WC) *Value[unit.Length] { return &w.InletUp }).like("15"),
 	fact("inlet off", "the supply's inlet off the finished wall", length(over), func(w *WC) *Value[unit.Length] { return &w.InletOff }).like("4"),
+	fact("foot", "the outline of what touches the floor, or of a wall-hung one the wall: width x depth", outlineForm, func(w *WC) *Value[Outline] { return &w.Foot }).like("oval 9 x 20"),
 	fact("weight", "what the heaviest part to lift weighs", weight, func(w *WC) *Value[int64] { return &w.Weight }).like("95 lb"),
 	part("carrier", "of a wall-hung one: the frame in the wall", carrier, func(w *WC) *Carrier { return &w.Carrier }).like("{behind: 0, wall: 10 to 70 mm}"),
 )

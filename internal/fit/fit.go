@@ -62,6 +62,7 @@ type Plan struct {
 	Card   []Spot           // the rough-in card
 	Solids []space.Envelope // of fixtures, taps, traps, stops, doors, fittings
 	Sets   []string         // the sets of requirements that it was held against
+	Parts  []Part           // small parts of plumbing, as they must be to reach and to cover
 }
 
 // checker carries one run.
@@ -100,6 +101,7 @@ func Make(doc document.Room, room site.Room, places place.Plan) (Plan, diag.List
 	c.wholeRoom()
 	c.access()
 	c.card()
+	c.parts()
 	c.findings()
 	c.cautions()
 	return c.out, c.list.Sorted(), c.assumed

@@ -121,17 +121,26 @@ func (c *checker) stops() {
 
 // hose: its length against the straight way and its slack.
 func (c *checker) hose(s subject, v place.Stop) {
+	limit, ok := c.hoseWay(v)
+	slack, found := c.book.Least(rule.HoseSlack)
+	if !ok || !found {
+		return
+	}
+	a := asked{limit: limit, rule: slack.Rule.ID, cite: slack.Cite(), advice: slack.Rule.Advice && !slack.Own, mend: "order a longer hose"}
+	c.least(s, "hose", "{0}: hose, against its way with slack", v.Hose, a)
+}
+
+// hoseWay is how long a hose must be: its straight way, with slack. It is false where the hose has no end that is known.
+func (c *checker) hoseWay(v place.Stop) (figure.Figure, bool) {
 	x, y, off, ok := c.inlet(v)
 	if !ok {
-		return
+		return x, false
 	}
 	way := hypot(hypot(v.X.Sub(x), v.Y.Sub(y)), v.Off.Half().Sub(off))
-	slack, found := c.book.Least(rule.HoseSlack)
-	if !found {
-		return
+	if slack, found := c.book.Least(rule.HoseSlack); found {
+		way = way.Times(int64(slack.Rule.Ratio), int64(unit.One))
 	}
-	a := asked{limit: way.Times(int64(slack.Rule.Ratio), int64(unit.One)), rule: slack.Rule.ID, cite: slack.Cite(), advice: slack.Rule.Advice && !slack.Own, mend: "order a longer hose"}
-	c.least(s, "hose", "{0}: hose, against its way with slack", v.Hose, a)
+	return way, true
 }
 
 // inlet is where a hose ends: under the deck at the tap, or at the tank of a WC. A wall tap has none.

@@ -19,6 +19,7 @@ var usedFor = map[document.GoodKind][]schedule.Kind{
 	document.BackerBoard: {schedule.Board}, document.JointTape: {schedule.Board}, document.Screws: {schedule.Board},
 	document.Membrane: {schedule.Membrane}, document.Primer: {schedule.Prime}, document.Protection: {schedule.Protect}, document.Cleaner: {schedule.Clean},
 	document.WoodFinish: {schedule.Coat}, document.Adhesive: {schedule.GlueUp}, document.SupplyLine: {schedule.Tap, schedule.WC}, document.WCSeal: {schedule.WC},
+	document.TrapGood: {schedule.Basin}, document.Tailpiece: {schedule.Basin}, document.Escutcheon: {schedule.Basin, schedule.Tap, schedule.WC}, document.WCBolts: {schedule.WC}, document.FlangeRing: {schedule.WC},
 }
 
 // needBy is the latest start of the first job, not done yet, that takes a line: on one of its faces, else anywhere.

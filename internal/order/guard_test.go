@@ -9,7 +9,6 @@ import (
 	"dryfit/internal/demo"
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
-	"dryfit/internal/joinery"
 	"dryfit/internal/order"
 	"dryfit/internal/schedule"
 	"dryfit/internal/site"
@@ -29,7 +28,7 @@ type bought struct {
 func buy(t *testing.T, file string, src []byte, room site.Room, tiles tiling.Plan) bought {
 	t.Helper()
 	doc, found := document.Read(file, src)
-	needs, list, assumed := takeoff.Make(doc, room, tiles, joinery.Plan{})
+	needs, list, assumed := takeoff.Make(takeoff.From{Document: doc, Room: room, Tiles: tiles})
 	o, more, _ := order.Make(doc, tiles, cut.Plan{}, needs, schedule.Plan{})
 	b := bought{needs: needs, order: o}
 	for _, l := range []diag.List{found, list, more} {

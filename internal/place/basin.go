@@ -107,7 +107,7 @@ func Shape(o document.Outline, middle geom.Point) []geom.Point {
 	half := geom.Point{X: o.Across / 2, Y: o.Deep / 2}
 	switch o.Kind {
 	case document.RoundOutline, document.OvalOutline:
-		return arcs(middle, half, half)
+		return arcs(middle, half, half, corners, 1/math.Cos(math.Pi/corners))
 	case document.PolygonOutline:
 		var out []geom.Point
 		for _, c := range o.Points {
@@ -115,19 +115,32 @@ func Shape(o document.Outline, middle geom.Point) []geom.Point {
 		}
 		return out
 	}
-	return arcs(middle, half, geom.Point{X: o.Radius, Y: o.Radius})
+	return arcs(middle, half, geom.Point{X: o.Radius, Y: o.Radius}, corners, 1/math.Cos(math.Pi/corners))
 }
 
-// arcs is a rectangle about a middle with an arc of the given radii in each corner: an ellipse where these are all of it.
-func arcs(middle, half, radius geom.Point) []geom.Point {
+// Line is the line of an outline about a middle, so fine that its length is that of the curve to a thousandth of a percent.
+func Line(o document.Outline, middle geom.Point) []geom.Point {
+	const fine = 720
+	half := geom.Point{X: o.Across / 2, Y: o.Deep / 2}
+	switch o.Kind {
+	case document.RoundOutline, document.OvalOutline:
+		return arcs(middle, half, half, fine, 1)
+	case document.PolygonOutline:
+		return Shape(o, middle)
+	}
+	return arcs(middle, half, geom.Point{X: o.Radius, Y: o.Radius}, fine, 1)
+}
+
+// arcs is a rectangle about a middle with an arc of the given radii in each corner, an ellipse where these are all of it; each curve of so many
+// corners, moved out by so much.
+func arcs(middle, half, radius geom.Point, corners int, over float64) []geom.Point {
 	at := middle.Sub(half)
 	if radius == (geom.Point{}) {
 		return []geom.Point{at, {X: at.X + 2*half.X, Y: at.Y}, middle.Add(half), {X: at.X, Y: at.Y + 2*half.Y}}
 	}
 	var out []geom.Point
-	over := 1 / math.Cos(math.Pi/corners)
 	for i := range corners {
-		angle := (float64(i) + 0.5) * 2 * math.Pi / corners
+		angle := (float64(i) + 0.5) * 2 * math.Pi / float64(corners)
 		c, s := math.Cos(angle), math.Sin(angle)
 		center := geom.Point{X: middle.X + sign(c)*(half.X-radius.X), Y: middle.Y + sign(s)*(half.Y-radius.Y)}
 		out = append(out, geom.Point{

@@ -74,6 +74,7 @@ type Waste struct {
 	Arm    figure.Figure // from the weir to the vent
 	Fall   figure.Figure // of the arm from the weir to the vent
 	Drop   figure.Figure // from the end of the tailpiece down to the outlet of the trap
+	Hang   figure.Figure // from the inside bottom of the basin down to there
 	Clamps figure.Figure // what the thread has to clamp
 }
 
@@ -104,6 +105,7 @@ func (p *placer) wastes() {
 		w.Fall = w.Arm.Add(slope).Times(int64(fall), int64(unit.One)).Using(under(d.At, "fall"))
 		toWall := w.Level.Sub(weir).Times(int64(fall), int64(unit.One))
 		w.Drop = w.TailY.Sub(s.Y).Sub(toWall.Add(slope))
+		w.Hang = b.Bottom.Sub(s.Y).Sub(toWall.Add(slope))
 		w.Clamps = p.clamps(d, b)
 		p.out.Wastes = append(p.out.Wastes, w)
 		p.trap(w, b, s)

@@ -18,6 +18,7 @@ import (
 	"dryfit/internal/joinery"
 	"dryfit/internal/lining"
 	"dryfit/internal/order"
+	"dryfit/internal/place"
 	"dryfit/internal/schedule"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
@@ -45,6 +46,8 @@ type Plan struct {
 	Assumed  []diag.Assumption
 	// FitAssumed is how many of Assumed measuring and fitting took: what the checks hang on, whatever stages run besides.
 	FitAssumed int
+
+	places place.Plan // of all things, also where nothing of them is to be checked
 }
 
 // Stage is a point in the pipeline to stop after.

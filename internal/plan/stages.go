@@ -130,7 +130,8 @@ func days(p *Plan, o Options) told {
 }
 
 func fits(p *Plan, _ Options) told {
-	checks, findings, assumed := fit.Make(p.Document, p.Room, place.Make(p.Document, p.Room))
+	p.places = place.Make(p.Document, p.Room)
+	checks, findings, assumed := fit.Make(p.Document, p.Room, p.places)
 	p.Fit = checks
 	return told{findings: findings, assumed: assumed}
 }
@@ -152,7 +153,7 @@ func saw(p *Plan, o Options) told {
 
 // take reckons the quantities.
 func take(p *Plan, _ Options) told {
-	needed, findings, assumed := takeoff.Make(p.Document, p.Room, p.Tiling, p.Wood)
+	needed, findings, assumed := takeoff.Make(takeoff.From{Document: p.Document, Room: p.Room, Tiles: p.Tiling, Wood: p.Wood, Places: p.places, Parts: p.Fit.Parts, Board: p.Lining})
 	p.Takeoff = needed
 	return told{findings: findings, assumed: assumed}
 }

@@ -4,7 +4,7 @@ import "dryfit/internal/unit"
 
 // Bedding holds the requirements on the work of setting: contact with the mortar, what a background carries, what a person lifts.
 var Bedding = []Rule{CoverDry, CoverWet, CoverStone, PlasterCarries, GypsumCarries, PlywoodCarries, SolidBed, SolidBedArea, BackButter,
-	GroutGrain, ReadyMixedJoint, BeadLeast, BeadMost, LiftMost}
+	GroutGrain, ReadyMixedJoint, BeadLeast, BeadMost, FixtureSealed, LiftMost}
 
 // Contact of the tile's back with the mortar, as a share of its area. Quoted in tileletter 2018-02 p. 46 and 2017-01 p. 78.
 var (
@@ -42,6 +42,8 @@ var (
 		Source: "ASTM C1193", Known: FromMemory, Where: "joints of sealant"}
 	BeadMost = Rule{ID: "bead-most", What: "greatest depth of a sealant bead", Limit: unit.Inch / 2,
 		Source: "ASTM C1193", Known: FromMemory, Where: "joints of sealant"}
+	FixtureSealed = Rule{ID: "fixture-sealed", What: "a joint where a fixture meets a wall or a floor is made watertight",
+		Source: "IPC 405.5", Known: FromMemory, Where: "basins, WCs, tops"}
 )
 
 // LiftMost is the load constant of the NIOSH lifting equation, in kilograms: what most people may lift in the best posture.

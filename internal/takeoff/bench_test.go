@@ -5,7 +5,6 @@ import (
 
 	"dryfit/internal/demo"
 	"dryfit/internal/document"
-	"dryfit/internal/joinery"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
@@ -18,7 +17,7 @@ func BenchmarkDemo(b *testing.B) {
 		tiles, _, _ := tiling.Make(doc, room, tiling.Options{})
 		b.Run(r.File, func(b *testing.B) {
 			for b.Loop() {
-				takeoff.Make(doc, room, tiles, joinery.Plan{})
+				takeoff.Make(takeoff.From{Document: doc, Room: room, Tiles: tiles})
 			}
 		})
 	}

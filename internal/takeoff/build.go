@@ -60,9 +60,12 @@ func (m *maker) board(f site.Face, l document.Layer, a unit.Area) {
 	if !named {
 		return
 	}
-	if !m.doc.Covered(f.Name) { // else its sheets are laid out one by one, and bought as stock
-		m.add(document.BackerBoard, "board", g, true, part{Part: Part{Face: f.Name, For: l.Label, Amount: unit.Spreads(a)}})
+	if laid := m.laid(f.Name); len(laid) > 0 { // its sheets are laid out one by one, and bought as stock
+		m.fixings(f, g, joints(f, laid), func(stud, screw unit.Length) int { return screwsOf(laid, stud, screw) })
+		return
 	}
+	m.add(document.BackerBoard, "board", g, true, part{Part: Part{Face: f.Name, For: l.Label, Amount: unit.Spreads(a)}})
+	m.assume(g.At, "common practice", "board on {0} is reckoned by its area and a share for offcuts: name a stock that covers it to have each sheet laid out", diag.T(f.Name))
 	sheet := sides(g)
 	if sheet[0] == 0 {
 		m.found(diag.Unchecked, "board-sheet", g.At, "not reckoned: tape and screws of {0} on {1}; the sides of a sheet are missing", "write its pack like 3 x 5 ft sheet", diag.T(g.Name), diag.T(f.Name))
@@ -71,14 +74,18 @@ func (m *maker) board(f site.Face, l document.Layer, a unit.Area) {
 	b := f.Board.Bounds()
 	s := sheets(b.W(), b.H(), sheet)
 	m.assume(g.At, "common practice", "sheets of {0} lie with their long side across, from the lower left corner", diag.T(g.Name))
+	m.fixings(f, g, s.seams, s.screws)
+}
+
+// fixings are tape for the seams and for the corner at a wall's left end, that at its right end being its neighbor's, and screws.
+func (m *maker) fixings(f site.Face, g document.Good, seams unit.Length, screws func(stud, screw unit.Length) int) {
 	tape, ok := m.good(document.JointTape, f.Name, anyGood)
-	long := s.seams
 	if f.Kind == site.WallFace {
-		long += b.H() // the corner at its left end; that at its right end is its neighbor's
+		seams += f.Board.Bounds().H()
 	}
-	m.add(document.JointTape, "tape", tape, ok, part{Part: Part{Face: f.Name, For: "seams and corners of " + g.Name, Amount: unit.Stretches(long)}})
-	screws, ok := m.good(document.Screws, f.Name, anyGood)
-	m.add(document.Screws, "board screws", screws, ok, part{Part: Part{Face: f.Name, For: g.Name, Amount: unit.Count(s.screws(m.apart(f, screws, ok)))}})
+	m.add(document.JointTape, "tape", tape, ok, part{Part: Part{Face: f.Name, For: "seams and corners of " + g.Name, Amount: unit.Stretches(seams)}})
+	screw, ok := m.good(document.Screws, f.Name, anyGood)
+	m.add(document.Screws, "board screws", screw, ok, part{Part: Part{Face: f.Name, For: g.Name, Amount: unit.Count(screws(m.apart(f, screw, ok)))}})
 }
 
 // apart is how far studs and screws are from each other; a floor is screwed as close each way.

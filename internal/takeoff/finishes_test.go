@@ -5,8 +5,6 @@ import (
 
 	"dryfit/internal/document"
 	"dryfit/internal/joinery"
-	"dryfit/internal/site"
-	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
 )
 
@@ -29,18 +27,9 @@ func TestFinishes(t *testing.T) {
 		{"the label's alone", []document.Good{label}, false, unit.Fills(825_000), true},
 		{"a label that says nothing", []document.Good{{Name: "wax", Kind: document.WoodFinish, Packs: []document.Pack{{Size: unit.Fills(unit.Liter)}}}}, false, unit.Quantity{}, false},
 	} {
-		p, _, _ := Make(document.Room{Goods: c.goods}, site.Room{}, tiling.Plan{}, wood(c.covered))
+		p, _, _ := Make(From{Document: document.Room{Goods: c.goods}, Wood: wood(c.covered)})
 		if len(p.Lines) != 1 || p.Lines[0].Known != c.known || p.Lines[0].Need != c.want {
 			t.Errorf("%s: %+v", c.what, p.Lines)
 		}
-	}
-}
-
-// A supply line for each stop valve, a seal for each WC.
-func TestFixtures(t *testing.T) {
-	doc := document.Room{Stops: []document.StopValve{{Name: "hot stop"}, {Name: "cold stop"}}, WCs: []document.WC{{Name: "WC"}}}
-	p, _, _ := Make(doc, site.Room{}, tiling.Plan{}, joinery.Plan{})
-	if len(p.Lines) != 2 || p.Lines[0].Need != unit.Count(2) || p.Lines[1].Need != unit.Count(1) {
-		t.Errorf("%+v", p.Lines)
 	}
 }

@@ -5,23 +5,38 @@ import (
 
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
+	"dryfit/internal/fit"
 	"dryfit/internal/joinery"
+	"dryfit/internal/lining"
+	"dryfit/internal/place"
 	"dryfit/internal/site"
 	"dryfit/internal/tiling"
 	"dryfit/internal/unit"
 )
 
+// From is what the quantities are reckoned from.
+type From struct {
+	Document document.Room
+	Room     site.Room
+	Tiles    tiling.Plan
+	Wood     joinery.Plan
+	Places   place.Plan
+	Parts    []fit.Part  // small parts of plumbing
+	Board    lining.Plan // sheets that are laid out one by one
+}
+
 // Make reckons what the plan takes.
-func Make(doc document.Room, room site.Room, tiles tiling.Plan, wood joinery.Plan) (Plan, diag.List, []diag.Assumption) {
-	m := &maker{doc: doc, room: room, tiles: tiles, at: map[string]int{}}
-	for _, f := range tiles.Faces {
+func Make(from From) (Plan, diag.List, []diag.Assumption) {
+	m := &maker{doc: from.Document, room: from.Room, tiles: from.Tiles, places: from.Places, lining: from.Board, at: map[string]int{}}
+	for _, f := range from.Tiles.Faces {
 		m.face(f)
 	}
 	m.build()
 	m.sealants()
+	m.beads()
 	m.bits()
-	m.finishes(wood)
-	m.fixtures()
+	m.finishes(from.Wood)
+	m.fixtures(from.Parts)
 	m.rest()
 	m.lines()
 	m.recipes()
@@ -34,6 +49,8 @@ type maker struct {
 	doc      document.Room
 	room     site.Room
 	tiles    tiling.Plan
+	places   place.Plan
+	lining   lining.Plan
 	out      Plan
 	needs    []*need
 	at       map[string]int // of pieces, by face and address

@@ -6,7 +6,6 @@ import (
 
 	"dryfit/internal/diag"
 	"dryfit/internal/document"
-	"dryfit/internal/joinery"
 	"dryfit/internal/site"
 	"dryfit/internal/takeoff"
 	"dryfit/internal/tiling"
@@ -50,7 +49,7 @@ func make(t *testing.T, src string) made {
 	}
 	room, _, _ := site.Solve(doc)
 	tiles, _, _ := tiling.Make(doc, room, tiling.Options{})
-	p, list, assumed := takeoff.Make(doc, room, tiles, joinery.Plan{})
+	p, list, assumed := takeoff.Make(takeoff.From{Document: doc, Room: room, Tiles: tiles})
 	return made{p, tiles, append(found, list...), assumed}
 }
 

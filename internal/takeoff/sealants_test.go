@@ -5,7 +5,10 @@ import (
 	"testing"
 
 	"dryfit/internal/document"
+	"dryfit/internal/geom"
+	"dryfit/internal/lining"
 	"dryfit/internal/rule"
+	"dryfit/internal/site"
 	"dryfit/internal/unit"
 )
 
@@ -54,6 +57,25 @@ func TestSheets(t *testing.T) {
 	r := sheets(96*in, 90*in, [2]unit.Length{3 * unit.Foot, 5 * unit.Foot})
 	if r.count != 3 || r.across != 2 || r.seams != 282*in || r.screws(16*in, 8*in) != 7*16 {
 		t.Errorf("%+v, %d screws", r, r.screws(16*in, 8*in))
+	}
+}
+
+// Two sheets of 60 x 36 side by side and one of 120 x 24 over them cover 120 x 60: seams 36 and 120. Studs every 16, screws every 8: on a sheet of 60 x 36 five
+// rows of 6, on the long one nine of 4.
+func TestLaidSheets(t *testing.T) {
+	rect := func(x, y, w, h unit.Length) geom.Rect {
+		return geom.Rect{Min: geom.Point{X: x * in, Y: y * in}, Max: geom.Point{X: (x + w) * in, Y: (y + h) * in}}
+	}
+	region := func(r geom.Rect) geom.Region { return geom.Region{geom.RectRing(r, 0, 0, 0, 0)} }
+	var laid []lining.Sheet
+	for _, r := range []geom.Rect{rect(0, 0, 60, 36), rect(60, 0, 60, 36), rect(0, 36, 120, 24)} {
+		laid = append(laid, lining.Sheet{Rect: r, Region: region(r)})
+	}
+	if got := joints(site.Face{Board: region(rect(0, 0, 120, 60))}, laid); got != 156*in {
+		t.Errorf("seams of %v in", got/in)
+	}
+	if got := screwsOf(laid, 16*in, 8*in); got != 2*5*6+9*4 {
+		t.Errorf("%d screws", got)
 	}
 }
 
