@@ -2,6 +2,7 @@ package png
 
 import (
 	"image"
+	"image/draw"
 	"math"
 
 	page "dryfit/internal/draw"
@@ -25,7 +26,36 @@ func (c *canvas) fill(o outline, k page.Color) {
 	for _, line := range o {
 		c.contour(line, float64(window.Min.X), float64(window.Min.Y))
 	}
-	c.brush.Draw(c.into, window, image.NewUniform(rgba(k)), image.Point{})
+	c.ink(window, k)
+}
+
+// ink lays the brush's figure over the picture. A figure covers little of the window that holds it, and most of what it covers it
+// covers whole, so it is taken as a mask first and only what is marked there is looked at.
+func (c *canvas) ink(window image.Rectangle, k page.Color) {
+	wide := window.Dx()
+	if need := wide * window.Dy(); len(c.mask) < need {
+		c.mask = make([]uint8, need)
+	}
+	mask := image.Alpha{Pix: c.mask, Stride: wide, Rect: image.Rect(0, 0, wide, window.Dy())}
+	c.brush.DrawOp = draw.Src
+	c.brush.Draw(&mask, mask.Rect, image.Opaque, image.Point{})
+	for y := range window.Dy() {
+		row := c.into.Pix[c.into.PixOffset(window.Min.X, window.Min.Y+y):]
+		for x, m := range mask.Pix[y*wide : y*wide+wide] {
+			switch m {
+			case 0:
+			case 255:
+				row[4*x], row[4*x+1], row[4*x+2] = k.R, k.G, k.B
+			default:
+				row[4*x], row[4*x+1], row[4*x+2] = mixed(row[4*x], k.R, m), mixed(row[4*x+1], k.G, m), mixed(row[4*x+2], k.B, m)
+			}
+		}
+	}
+}
+
+// mixed is a color over another that it covers by m in 255.
+func mixed(under, over, m uint8) uint8 {
+	return uint8((uint32(under)*(255-uint32(m)) + uint32(over)*uint32(m) + 127) / 255)
 }
 
 func (c *canvas) contour(line contour, x0, y0 float64) {

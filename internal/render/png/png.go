@@ -1,6 +1,7 @@
 // Package png paints a page as a PNG picture on white.
 //
-// Takes a page of package draw and a resolution; gives an RGB picture with the resolution noted in it. Rules: lines
+// Takes a page of package draw and a resolution; gives an RGB picture, or one with a palette where
+// that holds its colors, with the resolution noted in it. Rules: lines
 // keep their width down to one pixel, below which they are painted one pixel wide, so that a thin line never
 // fades; curves and lettering are smoothed; nothing a page holds makes it fail but a size beyond MaxPixels.
 package png
@@ -8,7 +9,6 @@ package png
 import (
 	"fmt"
 	"image"
-	"image/color"
 	"image/draw"
 	"io"
 
@@ -60,6 +60,7 @@ type canvas struct {
 	scale float64 // pixels in a micrometre
 	h     page.Um
 	brush vector.Rasterizer
+	mask  []uint8 // of the figure that is painted
 }
 
 // pt is a place in the picture, y downward.
@@ -94,5 +95,3 @@ func (c *canvas) group(g page.Group) {
 	c.items(g.Items)
 	c.into = whole
 }
-
-func rgba(k page.Color) color.RGBA { return color.RGBA{k.R, k.G, k.B, 255} }

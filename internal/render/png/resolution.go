@@ -10,12 +10,12 @@ import (
 
 // encode writes the picture with a pHYs chunk (PNG specification, third edition, 11.3.4.3), so that a program that
 // prints it prints it in the page's size. The standard encoder has no word for it; the chunk goes behind IHDR.
-func encode(img image.Image, dpi int) ([]byte, error) {
+func encode(img *image.RGBA, dpi int) ([]byte, error) {
 	var b bytes.Buffer
-	if err := stdpng.Encode(&b, img); err != nil {
+	if err := stdpng.Encode(&b, paletted(img)); err != nil {
 		return nil, err
 	}
-	const behindIHDR = 8 + 12 + 13 // signature; length, type and checksum; the chunk's data
+	const behindIHDR = 8 + 12 + 13 // signature; length, type and checksum; the chunk's data; before any palette
 	out := append([]byte{}, b.Bytes()[:behindIHDR]...)
 	out = append(out, chunk("pHYs", physical(dpi))...)
 	return append(out, b.Bytes()[behindIHDR:]...), nil
