@@ -85,11 +85,12 @@ const generatedRooms = 100
 func TestSheetsOfGeneratedRooms(t *testing.T) {
 	rooms := demo.Rooms()
 	laid := 0
+	var known plan.Known
 	for i := range generatedRooms {
 		rnd := rand.New(rand.NewPCG(uint64(i), 7))
 		r := rooms[i%len(rooms)]
 		text := vary(r, rnd)
-		p := planFace(t, r.File, text, rnd, i%20 < 2)
+		p := planFace(t, r.File, text, rnd, i%20 < 2, &known)
 		paper := draw.Papers()[rnd.IntN(4)]
 		pages := sheet.Book(p, sheet.PaperNamed(paper.Name, p.Style.System))
 		where := fmt.Sprintf("room %d (%s) on %s", i, r.File, paper.Name)
@@ -108,12 +109,12 @@ func TestSheetsOfGeneratedRooms(t *testing.T) {
 	}
 }
 
-func planFace(t *testing.T, file, text string, rnd *rand.Rand, whole bool) plan.Plan {
+func planFace(t *testing.T, file, text string, rnd *rand.Rand, whole bool, known *plan.Known) plan.Plan {
 	doc, _ := document.Read(file, []byte(text))
 	if len(doc.Lay) == 0 {
 		t.Fatalf("nothing to lay in\n%s", text)
 	}
-	o := plan.Options{Face: doc.Lay[rnd.IntN(len(doc.Lay))].Face}
+	o := plan.Options{Face: doc.Lay[rnd.IntN(len(doc.Lay))].Face, Known: known}
 	if !whole {
 		o.UpTo = plan.UpToTiling
 	}
