@@ -79,9 +79,10 @@ func (l *program) along(rho []float64, col int) float64 {
 	if col < 0 {
 		return rho[^col] * l.slack[^col]
 	}
-	v := 0.0
-	for j, r := range l.cols.rows[col] {
-		v += rho[r] * l.cols.vals[col][j]
+	v, rows := 0.0, l.cols.rows[col]
+	vals := l.cols.vals[col][:len(rows)]
+	for j, r := range rows {
+		v += rho[r] * vals[j]
 	}
 	return v
 }

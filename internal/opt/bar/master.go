@@ -17,6 +17,11 @@ type master struct {
 // steps is the budget.
 type steps struct{ used, limit, work int }
 
+// part is a budget of a part of the whole from here on.
+func (s *steps) part(of int) *steps {
+	return &steps{used: s.used, limit: min(s.limit, s.used+s.limit/of), work: s.work}
+}
+
 // stepWork is how many elementary operations make a step.
 const stepWork = 4096
 

@@ -116,9 +116,10 @@ func (l *program) reduced(col int) float64 {
 	if col < 0 {
 		return -l.slack[^col] * l.y[^col]
 	}
-	d := l.cost[col]
-	for i, r := range l.cols.rows[col] {
-		d -= l.y[r] * l.cols.vals[col][i]
+	d, rows := l.cost[col], l.cols.rows[col]
+	vals := l.cols.vals[col][:len(rows)]
+	for i, r := range rows {
+		d -= l.y[r] * vals[i]
 	}
 	return d
 }

@@ -2,10 +2,15 @@ package bar
 
 import "slices"
 
+// remnantShare is the part of the budget that goes into the remnant at most: it is
+// worth less than the money.
+const remnantShare = 4
+
 // remnant improves the best plan to leave the longest remnant, and gives a
 // length that none exceeds. A plan leaves a remnant just if the pieces and one
 // more of that length cost no more, so it is found by halving.
 func (s *search) remnant(kerf int64) (longest int64) {
+	s.steps = s.steps.part(remnantShare)
 	have, none := max(s.m.leaves(s.best), kerf), kerf+1 // sizes: left now; one too many
 	for _, st := range s.m.sticks {
 		if st.count > 0 {

@@ -102,15 +102,32 @@ func (l *program) pivot(row, col int, d float64) {
 			continue
 		}
 		l.x[i] -= v * t
-		r := l.inv[i*m : (i+1)*m]
-		for _, j := range nz {
-			r[j] -= v * pr[j]
-		}
+		lessen(l.inv[i*m:(i+1)*m], v, pr, nz)
 	}
 	for j, p := range pr {
 		l.y[j] += d * p
 	}
 	l.x[row], l.basis[row] = t, col
+}
+
+// lessen takes v times a row off another; nz tells where that is not nothing.
+func lessen(r []float64, v float64, row []float64, nz []int32) {
+	if 2*len(nz) < len(row) {
+		for _, j := range nz {
+			r[j] -= v * row[j]
+		}
+		return
+	}
+	for len(row) >= 4 && len(r) >= 4 {
+		r[0] -= v * row[0]
+		r[1] -= v * row[1]
+		r[2] -= v * row[2]
+		r[3] -= v * row[3]
+		r, row = r[4:], row[4:]
+	}
+	for j, p := range row {
+		r[j] -= v * p
+	}
 }
 
 // nonzero lists where a row is not nothing; its least numbers are made nothing.
