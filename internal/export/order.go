@@ -27,6 +27,7 @@ type purchase struct {
 	At        place    `json:"at" doc:"in the document"`
 	Supplier  string   `json:"supplier,omitempty" doc:"the user's name of it; absent: not told"`
 	Need      *amount  `json:"need,omitempty" doc:"absent: not reckoned"`
+	InAll     *amount  `json:"inAll,omitempty" doc:"of what comes back and serves again: how many are used over all days; need is the most at one time"`
 	Packs     []packs  `json:"packs" doc:"to buy"`
 	Have      *amount  `json:"have,omitempty" doc:"in all those packs"`
 	Left      *amount  `json:"left,omitempty" doc:"over what is needed"`
@@ -79,7 +80,7 @@ func shoppingOf(p plan.Plan) shopping {
 
 func purchaseOf(l order.Line) purchase {
 	bought := len(l.Packs) > 0
-	return purchase{What: l.What, Good: l.Good, Tile: l.Tile, At: placeOf(orPath(l.At, "goods")), Supplier: l.Supplier, Need: knownAmount(l.Need, l.Known),
+	return purchase{What: l.What, Good: l.Good, Tile: l.Tile, At: placeOf(orPath(l.At, "goods")), Supplier: l.Supplier, Need: knownAmount(l.Need, l.Known), InAll: knownAmount(l.InAll, l.Reused),
 		Packs: list(l.Packs, packsOf), Have: knownAmount(l.Have, bought), Left: knownAmount(l.Left, bought), Back: list(l.Back, packsOf), Cost: known(price(l.Cost), l.Priced),
 		Typical: l.Typical, Proven: l.Proven, Lead: known(minutes(l.Lead), l.LeadKnown), OrderedOn: l.OrderedOn, NeedBy: l.NeedBy, OrderBy: l.OrderBy}
 }

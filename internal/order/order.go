@@ -43,14 +43,17 @@ type Line struct {
 	Supplier string        `json:"supplier,omitempty"`
 	Need     unit.Quantity `json:"need"`
 	Known    bool          `json:"known"` // how much is needed
-	Packs    []Packs       `json:"packs"`
-	Have     unit.Quantity `json:"have"` // in all those packs
-	Left     unit.Quantity `json:"left"` // over what is needed
-	Back     []Packs       `json:"back"` // whole packs that can go back if nothing is wasted
-	Cost     money.Amount  `json:"cost"`
-	Priced   bool          `json:"priced"`
-	Typical  bool          `json:"typical"` // the need rests on a figure that no label gave
-	Proven   bool          `json:"proven"`  // no other choice of packs costs less
+	// InAll is how many are used over all days of what comes back and serves again; Need is then the most at one time. Valid if Reused.
+	InAll   unit.Quantity `json:"inAll"`
+	Reused  bool          `json:"reused"`
+	Packs   []Packs       `json:"packs"`
+	Have    unit.Quantity `json:"have"` // in all those packs
+	Left    unit.Quantity `json:"left"` // over what is needed
+	Back    []Packs       `json:"back"` // whole packs that can go back if nothing is wasted
+	Cost    money.Amount  `json:"cost"`
+	Priced  bool          `json:"priced"`
+	Typical bool          `json:"typical"` // the need rests on a figure that no label gave
+	Proven  bool          `json:"proven"`  // no other choice of packs costs less
 	// Lead is the time from the order to the delivery; valid if LeadKnown. OrderedOn is a date, "" if it is not ordered yet.
 	Lead      unit.Minutes `json:"lead"`
 	LeadKnown bool         `json:"leadKnown"`
@@ -90,7 +93,10 @@ type Compared struct {
 
 // Make chooses the packs and adds up.
 func Make(doc document.Room, tiles tiling.Plan, sawn cut.Plan, needed takeoff.Plan, days schedule.Plan) (Plan, diag.List, []diag.Assumption) {
-	m := &maker{doc: doc, days: days}
+	m := &maker{doc: doc, days: days, clips: map[string]int{}}
+	for _, p := range needed.Pieces {
+		m.clips[p.Face+"\n"+p.Address] = p.Clips
+	}
 	m.out.Currency = doc.Buying.Currency.V
 	for _, g := range tiles.Goods {
 		m.out.Lines = append(m.out.Lines, m.tile(g, tiles))
@@ -118,6 +124,7 @@ func Make(doc document.Room, tiles tiling.Plan, sawn cut.Plan, needed takeoff.Pl
 type maker struct {
 	doc      document.Room
 	days     schedule.Plan
+	clips    map[string]int // of each piece, by face and address
 	out      Plan
 	findings diag.List
 	assumed  []diag.Assumption
@@ -148,6 +155,9 @@ func (m *maker) supplier(name string) (document.Supplier, bool) {
 func (m *maker) line(need takeoff.Line) Line {
 	g := m.good(need.Good)
 	l := Line{What: need.What, Good: need.Good, At: need.At, Need: need.Need, Known: need.Known, Typical: need.Typical}
+	if n, ok := m.atOnce(need); ok && int64(n) < need.Need.N {
+		l.InAll, l.Reused, l.Need = need.Need, true, unit.Count(n)
+	}
 	m.supply(&l, g.Supply)
 	if need.InsteadOf == "" {
 		m.date(&l, usedFor[need.Kind], facesOf(need))
@@ -227,6 +237,9 @@ func (m *maker) back(l *Line, need takeoff.Line) {
 	var net int64
 	for _, p := range need.Parts {
 		net += p.Takes.N
+	}
+	if l.Reused {
+		net = l.Need.N
 	}
 	left := l.Have.N - net
 	for i := len(l.Packs) - 1; i >= 0; i-- {

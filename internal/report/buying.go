@@ -79,6 +79,8 @@ func needWords(p plan.Plan, l order.Line) string {
 		return "not reckoned"
 	case l.Typical:
 		return p.Style.Say(l.Need) + " (typical)"
+	case l.Reused:
+		return p.Style.Say(l.Need) + " at one time, of " + p.Style.Say(l.InAll)
 	}
 	return p.Style.Say(l.Need)
 }

@@ -25,6 +25,7 @@ type part struct {
 	typical *catalog.Typical
 	coats   int  // that go without saying; 0: one
 	told    bool // the coats are the person's own
+	fixed   bool // the coats are so many whatever the label says
 	area    unit.Area
 	trowel  document.Trowel
 }

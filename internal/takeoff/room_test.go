@@ -195,6 +195,17 @@ func TestGoodsAgainstTile(t *testing.T) {
 	}
 }
 
+// Stone is sealed once before it is grouted, and with the coats of the label when the grout has cured: 1994 x 1994 mm three times, at 10 m²/L and 10 % more
+// 1.3121 L. Another tile that drinks is sealed after grouting alone.
+func TestSealerBeforeGrout(t *testing.T) {
+	goods := "goods: {seal: {kind: sealer, covers: 10 m2 per L, coats: 2, packs: {1 L can: 20}}}\n"
+	stone := make(t, strings.Replace(square, "kind: porcelain", "kind: stone", 1)+goods).line(t, document.Sealer)
+	brick := make(t, strings.Replace(square, "turns: any}", "turns: any, porosity: open}", 1)+goods).line(t, document.Sealer)
+	if stone.Need.N/1000 != 1312 || len(stone.Parts) != 2 || brick.Need.N/1000 != 874 || len(brick.Parts) != 1 {
+		t.Errorf("stone %+v\nbrick %+v", stone, brick)
+	}
+}
+
 // A tile whose thickness nobody wrote has joints of unknown depth and a weight that is not known: neither is zero.
 func TestThicknessUnknown(t *testing.T) {
 	src := strings.Replace(strings.Replace(square, "497 x 497 x 10", "497 x 497", 1), "bed 6, tile]", "bed 6, tile 10]", 1)

@@ -7,7 +7,7 @@ import (
 	"dryfit/internal/unit"
 )
 
-// sealer reckons penetrating sealer where a face has stone or tile that drinks, and where a sealer names the face.
+// sealer reckons penetrating sealer, of stone one coat more before it is grouted, where a face has stone or tile that drinks, and where a sealer names the face.
 func (m *maker) sealer(w *work) {
 	g, named := m.good(document.Sealer, w.out.Name, anyGood)
 	for _, f := range w.tiling.Fields {
@@ -17,6 +17,10 @@ func (m *maker) sealer(w *work) {
 			continue
 		}
 		a := f.Region.Area()
+		if t.Kind == document.Stone {
+			m.assume(f.At, "common practice", "{0} on {1} is sealed once before it is grouted, and again when the grout has cured", diag.T(f.Name), diag.T(w.out.Name))
+			m.add(document.Sealer, "sealer", g, named, part{Part: Part{Face: w.out.Name, For: f.Name + ", before grouting", Amount: unit.Spreads(a)}, typical: m.drinks(t), coats: 1, fixed: true})
+		}
 		m.add(document.Sealer, "sealer", g, named, part{Part: Part{Face: w.out.Name, For: f.Name, Amount: unit.Spreads(a)}, typical: m.drinks(t), coats: catalog.Coats})
 	}
 }

@@ -98,6 +98,8 @@ func (m *maker) coats(g document.Good, named bool, p part) taken {
 
 func (m *maker) coatsOf(g document.Good, named bool, p part) int {
 	switch {
+	case p.fixed:
+		return p.coats
 	case g.Coats.Known:
 		return g.Coats.V
 	case p.coats == 0:
