@@ -29,6 +29,15 @@ func (h *holder) plumbing() {
 	}
 }
 
+// CutOuts lists what has to be cut out of drawers alone: what Make finds of them, without all else.
+func CutOuts(all []space.Envelope) []CutOut {
+	h := &holder{all: all}
+	for _, d := range h.of(space.Drawer) {
+		h.cutOut(d, h.of(space.Trap, space.Stop))
+	}
+	return h.out.CutOuts
+}
+
 // gap is how far two boxes of one wall are apart along the axis that parts them most; less than nothing by the least that they share.
 func gap(a, b space.Envelope) unit.Length {
 	return max(a.X.Gap(b.X), a.Y.Gap(b.Y), a.Z.Gap(b.Z))

@@ -123,6 +123,7 @@ type drawerBox struct {
 	Name   string      `json:"name" doc:"of its front"`
 	Box    box         `json:"box" doc:"outside, closed"`
 	Travel unit.Length `json:"travel" doc:"how far it comes out"`
+	Cut    bool        `json:"cutOut" doc:"it is cut out round plumbing; the cuts are in its parts"`
 }
 
 func woodOf(p plan.Plan) woodwork {
@@ -138,7 +139,7 @@ func cabinetOf(p plan.Plan, c joinery.Cabinet) cabinet {
 		Pieces:  list(c.Pieces, func(q joinery.Piece) builtPart { return pieceOfWood(p, q) }),
 		Screws:  list(c.Hung, func(s joinery.Screw) woodScrew { return woodScrew{point{s.X, s.Y}, s.Length, s.Into, s.Hold} }),
 		Ways:    list(c.Passages, passageOf),
-		Drawers: list(c.Drawers, func(d joinery.Drawer) drawerBox { return drawerBox{d.Name, boxOf(d.Box), d.Travel} })}
+		Drawers: list(c.Drawers, func(d joinery.Drawer) drawerBox { return drawerBox{d.Name, boxOf(d.Box), d.Travel, d.Cut} })}
 }
 
 func pieceOfWood(p plan.Plan, q joinery.Piece) builtPart {

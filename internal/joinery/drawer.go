@@ -14,6 +14,7 @@ type Drawer struct {
 	Box    Box         // outside
 	Inside Box         // what it holds, over its bottom
 	Travel unit.Length // how far it comes out: the length of its slides
+	Cut    bool        // it is cut out round what stands in it
 }
 
 // Room round a drawer's box, common practice where the slides' data sheet is silent.

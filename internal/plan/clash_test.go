@@ -66,6 +66,14 @@ func TestClash(t *testing.T) {
 	if c.From != in(35, 4) || c.To != in(51, 4) {
 		t.Errorf("cut from %s to %s, want 8-3/4 to 12-3/4", p.Style.Format(c.From), p.Style.Format(c.To))
 	}
+	// The trap reaches below the box, so the box becomes a U: its back, 20 long between sides of 3/4, is left to 8-3/4 and from 12-3/4 of 21-1/2.
+	parts := map[string]unit.Length{}
+	for _, q := range p.Wood.Parts() {
+		parts[q.Name] = q.Size.Length
+	}
+	if parts["drawer box back, left"] != in(8, 1) || parts["drawer box back, right"] != in(8, 1) || parts["drawer cut-out strip, front"] != in(11, 2) || !p.Wood.Cabinets[0].Drawers[0].Cut {
+		t.Errorf("the drawer's parts: %v", parts)
+	}
 	// The bar's screw at 3 is 3/8 in from the edge of nothing: in the stud, 1/2 from its right edge; the cable at 4-1/2 is 1-1/2 off: that stops.
 	stops := false
 	for _, m := range p.Clash.Meetings {

@@ -1,6 +1,9 @@
 package plan
 
 import (
+	"slices"
+	"strings"
+
 	"dryfit/internal/clash"
 	"dryfit/internal/document"
 	"dryfit/internal/joinery"
@@ -31,6 +34,23 @@ func clashes(p *Plan, _ Options) told {
 	met, findings := clash.Make(all)
 	p.Clash = met
 	return told{findings: findings}
+}
+
+// drawerCuts are what clears plumbing, to be carried into the parts of the drawers before these are sawn.
+func drawerCuts(p Plan, wood joinery.Plan) []joinery.DrawerCut {
+	var cuts []joinery.DrawerCut
+	for _, c := range wood.Cabinets {
+		w, ok := p.Fit.Places.Wall(c.Wall)
+		if !ok || !p.Room.FinishedKnown || len(c.Drawers) == 0 {
+			continue
+		}
+		all := append(slices.Clone(p.Fit.Solids), cabinet(c, w, p.Room.FinishedFloor)...)
+		for _, k := range clash.CutOuts(all) {
+			drawer := strings.TrimPrefix(k.Drawer, c.Name+", ")
+			cuts = append(cuts, joinery.DrawerCut{Cabinet: c.Name, Drawer: drawer, For: strings.Join(k.For, ", "), From: k.From, To: k.To, Deep: k.Deep, Up: k.Up})
+		}
+	}
+	return cuts
 }
 
 func built(wood joinery.Plan, owner string) bool {

@@ -138,8 +138,9 @@ func fits(p *Plan, _ Options) told {
 
 func build(p *Plan, _ Options) told {
 	wood, findings, assumed := joinery.Make(p.Document, p.Room)
+	wood, more := wood.CutDrawers(drawerCuts(*p, wood))
 	p.Wood = wood
-	return told{findings: findings, assumed: assumed}
+	return told{findings: append(findings, more...), assumed: assumed}
 }
 
 // saw divides board over the faces and cuts all that is made of stock.
