@@ -30,6 +30,9 @@ type assets map[string]asset
 
 var assetKinds = map[string]string{".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".ttf": "font/ttf", ".svg": "image/svg+xml"}
 
+// allAssets are read once: nothing changes them.
+var allAssets = sync.OnceValue(readAssets)
+
 func readAssets() assets {
 	out := assets{}
 	list, err := staticFiles.ReadDir("static")

@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"sync"
 	"testing"
 	"time"
 
@@ -37,19 +38,49 @@ func browse(s *site, width, height int64, dark bool) *browser {
 	if testing.Short() || path == "" {
 		s.Skip("NOT CHECKED: no chromium is installed, so no page was tried in a browser")
 	}
-	opts := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.Flag("force-dark-mode", dark))
-	alloc, stop := chromedp.NewExecAllocator(context.Background(), opts...)
-	s.Cleanup(stop)
+	program := lightBrowser
+	if dark {
+		program = darkBrowser
+	}
+	parent, err := program()
+	if err != nil {
+		s.Fatal(err)
+	}
 	server := httptest.NewServer(s.http)
 	s.Cleanup(server.Close)
 	b := &browser{TB: s.TB, base: server.URL}
-	b.window(alloc, width, height)
+	b.window(parent, width, height, chromedp.WithNewBrowserContext()) // a person of its own: with cookies and storage of its own
 	return b
 }
 
-func (b *browser) window(parent context.Context, width, height int64) {
+// The browser's program is started once for each light, and all tests open their windows in it.
+var (
+	lightBrowser = started(false)
+	darkBrowser  = started(true)
+	allBrowsers  []context.CancelFunc
+)
+
+func started(dark bool) func() (context.Context, error) {
+	return sync.OnceValues(func() (context.Context, error) {
+		opts := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(chromium()), chromedp.Flag("force-dark-mode", dark))
+		alloc, stop := chromedp.NewExecAllocator(context.Background(), opts...)
+		ctx, end := chromedp.NewContext(alloc)
+		allBrowsers = append(allBrowsers, end, stop)
+		return ctx, chromedp.Do(ctx, chromedp.Navigate("about:blank"))
+	})
+}
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	for _, stop := range allBrowsers {
+		stop()
+	}
+	os.Exit(code)
+}
+
+func (b *browser) window(parent context.Context, width, height int64, o ...chromedp.ContextOption) {
 	b.Helper()
-	ctx, stop := chromedp.NewContext(parent)
+	ctx, stop := chromedp.NewContext(parent, o...)
 	b.Cleanup(stop)
 	b.do2(ctx, chromedp.Navigate("about:blank"))
 	limited, cancel := context.WithTimeout(ctx, 5*time.Minute) // a lost browser fails the test and does not hang it

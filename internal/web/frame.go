@@ -8,6 +8,7 @@ import (
 	"net/http"
 	"regexp"
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 
@@ -22,6 +23,9 @@ type looks map[string]*template.Template
 
 // otherPages stand within the frame and belong to no room.
 var otherPages = [...]string{"rooms", "clash", "share", "fault"}
+
+// allLooks are read once: a template does not change when it is filled.
+var allLooks = sync.OnceValue(parseLooks)
 
 func parseLooks() looks {
 	out := looks{}

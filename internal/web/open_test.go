@@ -26,6 +26,10 @@ type site struct {
 	folder string
 }
 
+// plansOfTests are shared by the servers of all tests: most of them ask for the plans of the same two rooms. A benchmark asks for plans of
+// its own.
+var plansOfTests = &planner{}
+
 var noon = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
 
 func open(t testing.TB, share *Share) *site {
@@ -63,6 +67,9 @@ func openWith(t testing.TB, folder string, share *Share, rooms []demo.Room) *sit
 		t.Fatal(err)
 	}
 	s := New(Options{Store: st, Now: func() time.Time { return noon }, Share: share})
+	if _, measured := t.(*testing.B); !measured {
+		s.plans = plansOfTests
+	}
 	return &site{t, s, s.Handler(), st, folder}
 }
 

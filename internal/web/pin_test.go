@@ -161,6 +161,7 @@ func TestPinRefuses(t *testing.T) {
 // While a hand moves a pattern the stages run up to tiling of that face and no further.
 func TestPreviewRunsOneFace(t *testing.T) {
 	s := openTiles(t)
+	s.server.plans = &planner{}
 	w := s.post("/room/1/pin", "base", "1", "back", "/room/1/layout?face=basin+wall", "face", "basin wall", "field", "main", "dx", "5000", "preview", "1")
 	if w.Code != 200 {
 		t.Fatalf("%d %s", w.Code, w.Body)

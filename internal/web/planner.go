@@ -3,6 +3,7 @@ package web
 import (
 	"context"
 	"crypto/sha256"
+	"slices"
 	"sync"
 
 	"dryfit/internal/draw"
@@ -13,7 +14,7 @@ import (
 type planner struct {
 	mu    sync.Mutex
 	made  map[planKey]*making
-	order []planKey
+	order []planKey // the one asked for last at the end
 	known plan.Known
 	texts texts
 }
@@ -75,6 +76,8 @@ func (p *planner) find(k planKey) *making {
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	if m := p.made[k]; m != nil {
+		i := slices.Index(p.order, k)
+		p.order = append(slices.Delete(p.order, i, i+1), k)
 		return m
 	}
 	if p.made == nil {

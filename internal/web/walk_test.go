@@ -17,7 +17,7 @@ func TestNewRoomTyped(t *testing.T) {
 	b.do(chromedp.Focus(chromedp.ID("name")))
 	b.keys("Attic" + kb.Enter)
 	b.until(`location.pathname.endsWith("/measure")`)
-	b.until(`document.querySelector("#drawing").textContent.includes("A-B ?")`)
+	b.until(`document.readyState === "complete" && document.querySelector("#drawing").textContent.includes("A-B ?")`) // with its script
 	eval[bool](b, `(document.querySelector(".line input").focus(), true)`)
 	for i, reading := range []string{"72", "96", "6'", "96", "120"} {
 		b.keys(reading)

@@ -35,7 +35,7 @@ type Server struct {
 	store  *store.Store
 	now    func() time.Time
 	share  *Share
-	plans  planner
+	plans  *planner
 	sent   sentPages
 	past   remembered
 	look   looks
@@ -44,7 +44,7 @@ type Server struct {
 
 // New readies a server.
 func New(o Options) *Server {
-	return &Server{store: o.Store, now: o.Now, share: o.Share, look: parseLooks(), assets: readAssets()}
+	return &Server{store: o.Store, now: o.Now, share: o.Share, look: allLooks(), assets: allAssets(), plans: &planner{}}
 }
 
 // Handler answers every request. What is no known path is not found; no path reaches the file system.
