@@ -81,11 +81,11 @@ func putBehind(form url.Values, collection string, base *text.Node) (op text.Op,
 }
 
 // neededFacts are those that a thing can not do without, but that a person may not know yet: then the document says so.
-func neededFacts(collection string) []string {
-	if collection == "straightedge" {
+func neededFacts(collection ...string) []string {
+	if slices.Equal(collection, []string{"straightedge"}) {
 		return []string{"length", "gap"}
 	}
-	asks, _ := document.Asks(collection)
+	asks, _ := document.Asks(collection...)
 	var out []string
 	for _, a := range asks {
 		if a.Need && a.Unknown && len(a.Path) == 1 {
@@ -103,10 +103,7 @@ func neededAt(path []string) []string {
 	if of := path[len(path)-2]; of == "straightedge" {
 		return neededFacts(of)
 	}
-	if len(path) == 2 {
-		return neededFacts(path[0])
-	}
-	return nil
+	return neededFacts(path[:len(path)-1]...)
 }
 
 // mayBeUnknown: an input that is emptied leaves the fact unknown, where taking it out would leave a thing that can not be.

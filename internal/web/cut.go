@@ -17,6 +17,20 @@ type cutting struct {
 	Recut []said // pieces that were cut before the plan changed
 	Stock *stockCuts
 	Wood  *woodWork
+	Enter shelves
+}
+
+// woodShelves is what wood is cut from, and what is made of it.
+var woodShelves = []shelf{
+	{"stock", "Sheets, boards and sticks", "stock", "birch 3/4"},
+	{"cabinets", "Cabinets", "cabinet", "vanity"},
+	{"tops", "Tops", "top", "vanity top"},
+	{"kits", "Lists of parts", "list of parts", "step"},
+	{"trim", "Trim", "trim", "baseboard"},
+	{"scribes", "Scribes", "scribe", "top back"},
+	{"finish", "Finish", "finish", "clear oil"},
+	{"tools > saws", "Saws", "saw", "track saw"},
+	{"tools > bits", "Bits", "bit", "straight bit"},
 }
 
 // cutPlan is which piece comes out of which tile of a good.
@@ -37,7 +51,10 @@ func cut(v *view, r *http.Request) (*frame, error) {
 	if err := v.make(plan.Options{}); err != nil {
 		return nil, err
 	}
-	c := cutting{Goods: report.Goods(v.Plan)}
+	c := cutting{Goods: report.Goods(v.Plan), Enter: v.shelvesOf(woodShelves, "Wood and what is made of it", "What stands here is what sheets, sticks and parts are worked out from. Leave open what you do not know yet.", "cut", r.FormValue("enter"))}
+	if c.Enter.Shelf != nil {
+		return &frame{Title: "Cut", Question: "What do I cut, from what?", Answer: "Written here, it is cut and drawn on the page of cuts.", Body: c}, nil
+	}
 	for _, g := range v.Plan.Tiling.Goods {
 		if g.CutFrom > 0 {
 			c.Plans = append(c.Plans, cutPlan{report.Cutting(v.Plan, g), capital(report.Bound(g))})

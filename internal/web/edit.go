@@ -149,7 +149,7 @@ func typedIn(r *http.Request) map[string]string {
 func requestFor(r *http.Request, back string) *http.Request {
 	page := r.Clone(r.Context())
 	if _, query, ok := strings.Cut(back, "?"); ok {
-		page.URL.RawQuery = query
+		page.URL.RawQuery, page.Form = query, nil // read anew, for the address has other values now
 	}
 	return page
 }

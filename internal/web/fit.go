@@ -2,7 +2,6 @@ package web
 
 import (
 	"net/http"
-	"slices"
 	"strings"
 
 	"dryfit/internal/document"
@@ -35,8 +34,7 @@ type fitted struct {
 	All    *remedy // mends all at once
 	Moves  moves
 	Margin report.Table
-	Shelf  *collection
-	Ways   []shelfLink
+	Enter  shelves
 	Empty  bool
 }
 
@@ -105,7 +103,7 @@ func fitting(v *view, r *http.Request) (*frame, error) {
 	if err != nil {
 		return nil, err
 	}
-	f := fitted{fitDrawn: d, Ways: v.shelfLinks(fitShelves, r.FormValue("enter")), Groups: v.checkGroups(m, d), Margin: report.Margins(v.Plan, m, marginsShown)}
+	f := fitted{fitDrawn: d, Enter: v.shelvesOf(fitShelves, "What is to be fitted", "As the data sheets say. Leave open what you do not know yet: what hangs on it is then not checked, and says so.", "fit", r.FormValue("enter")), Groups: v.checkGroups(m, d), Margin: report.Margins(v.Plan, m, marginsShown)}
 	if all, ok := report.Together(v.Plan, m); ok {
 		one := remedyOf(all)
 		f.All = &one
@@ -114,10 +112,6 @@ func fitting(v *view, r *http.Request) (*frame, error) {
 	f.Moves = v.moves()
 	for _, wall := range report.SpotWalls(v.Plan) {
 		f.Cards = append(f.Cards, report.Spots(v.Plan, wall))
-	}
-	if i := slices.IndexFunc(fitShelves, func(s shelf) bool { return s.Key == r.FormValue("enter") }); i >= 0 {
-		c := v.goods(fitShelves[i])
-		f.Shelf = &c
 	}
 	return &frame{Title: "Fit", Question: "Does it all fit, and what if not?", Answer: report.FitAnswer(v.Plan), Body: f}, nil
 }

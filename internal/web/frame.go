@@ -70,12 +70,14 @@ type frame struct {
 	Here   string // the address, to come back to
 }
 
-// With pairs the frame with one of its things, for a template of both.
-func (f *frame) With(c collection) framed { return framed{f, c} }
+// With, Pairing and Shelves pair the frame with one of its things, for a template of both.
+func (f *frame) With(c collection) framed[collection] { return framed[collection]{f, c} }
+func (f *frame) Pairing(p pairs) framed[pairs]        { return framed[pairs]{f, p} }
+func (f *frame) Shelves(s shelves) framed[shelves]    { return framed[shelves]{f, s} }
 
-type framed struct {
+type framed[T any] struct {
 	Frame *frame
-	Of    collection
+	Of    T
 }
 
 // Counts are the numbers of corners that a new room may have.

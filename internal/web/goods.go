@@ -1,6 +1,7 @@
 package web
 
 import (
+	"slices"
 	"strings"
 
 	"dryfit/internal/document"
@@ -18,47 +19,98 @@ type shelfLink struct {
 	Here  bool
 }
 
-// shelfLinks lists the collections that a page asks for, with how many things are in each.
-func (v *view) shelfLinks(all []shelf, here string) []shelfLink {
-	var out []shelfLink
+// shelves are the collections that a page asks for, one of them with its forms.
+type shelves struct {
+	Title, Help, Page string
+	Ways              []shelfLink
+	Shelf             *collection
+}
+
+// shelvesOf lists the collections that a page asks for, with how many things are in each, and fills the forms of the one that is asked for.
+func (v *view) shelvesOf(all []shelf, title, help, page, here string) shelves {
+	out := shelves{Title: title, Help: help, Page: page}
 	for _, s := range all {
-		l := shelfLink{shelf: s, Here: s.Key == here}
-		if n := v.Tree.Get(s.Key); n != nil {
-			l.Count = len(n.Entries)
+		l := shelfLink{shelf: s, Here: s.Key == here, Count: len(entriesOf(text.At(v.Tree, s.at())))}
+		out.Ways = append(out.Ways, l)
+		if l.Here {
+			c := v.goods(s)
+			out.Shelf = &c
 		}
-		out = append(out, l)
 	}
 	return out
 }
 
-// goods fills the forms of one collection: each fact that the document's table has for it, those of records within it one by one.
-func (v *view) goods(s shelf) collection {
-	c := collection{Title: s.Title, One: s.One, Path: pathName([]string{s.Key}), NewName: s.NewName}
-	asks, _ := document.Asks(s.Key)
-	if n := v.Tree.Get(s.Key); n != nil {
-		for _, e := range n.Entries {
-			t := thing{Name: e.Key, Path: pathName([]string{s.Key, e.Key}), Called: v.rename("Name", s.Key, e.Key), Says: v.about([]string{s.Key, e.Key})}
-			for _, a := range asks {
-				t.Fields = append(t.Fields, v.goodsField(a, s.Key, e.Key))
-			}
-			c.Things = append(c.Things, t)
-		}
+// at is where the collection stands in the document. The key of one in a record is written as findings write it: "tools > saws".
+func (s shelf) at() []string { return strings.Split(s.Key, " > ") }
+
+// goods fills the forms of one collection: each fact that the document's table has for it, those of records within it one by one, and the
+// maps by name that its things hold.
+func (v *view) goods(s shelf) collection { return v.goodsAt(s, s.at()) }
+
+func (v *view) goodsAt(s shelf, path []string) collection {
+	c := collection{Title: s.Title, One: s.One, Path: pathName(path), NewName: s.NewName}
+	asks, _ := document.Asks(path...)
+	for _, e := range entriesOf(text.At(v.Tree, path)) {
+		c.Things = append(c.Things, v.good(asks, e, append(slices.Clone(path), e.Key)))
 	}
 	for _, a := range asks {
-		if f, ok := v.newGoods(a, s.Key); ok {
+		if f, ok := v.newGoods(a, path); ok {
 			c.Asks = append(c.Asks, f)
 		}
 	}
 	if v.Typed["add"] == c.Path {
 		c.Name, c.Says, c.Open = v.Typed["new.name"], v.refusals(), true
 	}
-	c.Open = c.Open || len(c.Things) == 0
+	c.Open = c.Open || len(c.Things) == 0 && len(path) < 3
 	return c
+}
+
+// good fills the form of one thing. One that is written short, as one value, is asked for as it stands.
+func (v *view) good(asks []document.Ask, e text.Entry, path []string) thing {
+	t := thing{Name: e.Key, Path: pathName(path), Called: v.rename("Name", path...), Says: v.about(path)}
+	if e.Value != nil && e.Value.Kind == text.Scalar {
+		t.Fields = append(t.Fields, v.field("As it is written", path...))
+		return t
+	}
+	for _, a := range asks {
+		t.Fields = append(t.Fields, v.goodsField(a, path...))
+	}
+	for _, in := range document.Inners(path[:len(path)-1]...) {
+		inside := append(slices.Clone(path), in.Path...)
+		s := shelf{Title: capital(strings.Join(in.Path, ", ")) + " of " + e.Key, One: in.Names, NewName: in.Example}
+		if in.Value != "" {
+			t.Pairs = append(t.Pairs, v.pairsAt(s, in, inside))
+			continue
+		}
+		t.Inner = append(t.Inner, v.goodsAt(s, inside))
+	}
+	return t
+}
+
+// pairs is a map from names to single values: sizes and their prices.
+type pairs struct {
+	Title, Path, Add string
+	Given            []field
+	At, Off          field
+}
+
+func (v *view) pairsAt(s shelf, in document.Inner, path []string) pairs {
+	name, _, _ := strings.Cut(in.Names, ":")
+	p := pairs{Title: s.Title, Path: pathName(path), Add: "Add the " + name}
+	for _, e := range entriesOf(text.At(v.Tree, path)) {
+		p.Given = append(p.Given, v.field(e.Key, append(slices.Clone(path), e.Key)...).help(capital(in.Value)+"."))
+	}
+	p.At = field{Name: "new.at", ID: idOf("at" + p.Path), Label: "A further " + name, Example: in.Example}
+	p.Off = field{Name: "new.off", ID: idOf("off" + p.Path), Label: "What stands behind it", Help: capital(in.Value) + "."}
+	if v.Typed["pair"] == p.Path {
+		p.At.Value, p.Off.Value, p.At.Says = v.Typed["new.at"], v.Typed["new.off"], v.refusals()
+	}
+	return p
 }
 
 // goodsField asks for one fact of a thing. A record that is written short is asked for as it stands.
 func (v *view) goodsField(a document.Ask, above ...string) field {
-	path := append(above, a.Path...)
+	path := append(slices.Clone(above), a.Path...)
 	if a.List {
 		return v.dressAsk(v.list(askLabel(a), path...), a)
 	}
@@ -66,8 +118,8 @@ func (v *view) goodsField(a document.Ask, above ...string) field {
 }
 
 // newGoods asks for one fact of a new thing. A fact two records down is asked for when the thing is there.
-func (v *view) newGoods(a document.Ask, collection string) (field, bool) {
-	f := v.asked([]string{collection}, strings.Join(a.Path, ":"), askLabel(a))
+func (v *view) newGoods(a document.Ask, collection []string) (field, bool) {
+	f := v.asked(collection, strings.Join(a.Path, ":"), askLabel(a))
 	return v.dressAsk(f, a), len(a.Path) <= 2 && !a.List
 }
 

@@ -59,6 +59,8 @@ type thing struct {
 	Fields []field
 	Says   []said
 	Strips []readings
+	Inner  []collection // maps by name that it holds
+	Pairs  []pairs
 
 	ID, Picture string        // a drawing of the face that it is in
 	Sketch      template.HTML // or one that follows what is typed
