@@ -101,7 +101,7 @@ func (v *view) pairsAt(s shelf, in document.Inner, path []string) pairs {
 		p.Given = append(p.Given, v.field(e.Key, append(slices.Clone(path), e.Key)...).help(capital(in.Value)+"."))
 	}
 	p.At = field{Name: "new.at", ID: idOf("at" + p.Path), Label: "A further " + name, Example: in.Example}
-	p.Off = field{Name: "new.off", ID: idOf("off" + p.Path), Label: "What stands behind it", Help: capital(in.Value) + "."}
+	p.Off = field{Name: "new.off", ID: idOf("off" + p.Path), Label: capital(strings.FieldsFunc(in.Value, func(r rune) bool { return r == ',' || r == ':' })[0]), Help: capital(in.Value) + "."}
 	if v.Typed["pair"] == p.Path {
 		p.At.Value, p.Off.Value, p.At.Says = v.Typed["new.at"], v.Typed["new.off"], v.refusals()
 	}
