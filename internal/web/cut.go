@@ -20,6 +20,8 @@ type cutting struct {
 	Enter shelves
 }
 
+var woodEnter = shelves{Title: "Wood and what is made of it", Page: "cut", Back: "To what to cut", Help: "What stands here is what sheets, sticks and parts are worked out from. Leave open what you do not know yet."}
+
 // woodShelves is what wood is cut from, and what is made of it.
 var woodShelves = []shelf{
 	{"stock", "Sheets, boards and sticks", "stock", "birch 3/4"},
@@ -51,7 +53,7 @@ func cut(v *view, r *http.Request) (*frame, error) {
 	if err := v.make(plan.Options{}); err != nil {
 		return nil, err
 	}
-	c := cutting{Goods: report.Goods(v.Plan), Enter: v.shelvesOf(woodShelves, "Wood and what is made of it", "What stands here is what sheets, sticks and parts are worked out from. Leave open what you do not know yet.", "cut", r.FormValue("enter"))}
+	c := cutting{Goods: report.Goods(v.Plan), Enter: v.shelvesOf(woodShelves, woodEnter, r.FormValue("enter"))}
 	if c.Enter.Shelf != nil {
 		return &frame{Title: "Cut", Question: "What do I cut, from what?", Answer: "Written here, it is cut and drawn on the page of cuts.", Body: c}, nil
 	}

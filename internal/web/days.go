@@ -31,6 +31,17 @@ type daysBody struct {
 	Hardening   report.Table
 	Asks        []field
 	Own, Hands  collection
+	Enter       shelves
+}
+
+var daysEnter = shelves{Title: "All that the days are planned by", Page: "days", Back: "To the days", Help: "Dates that stand, work of your own, tools that cost by the day, and what happened."}
+
+var daysShelves = []shelf{
+	{"days > promises", "Dates that can not be moved", "promise", "rough inspection"},
+	{"days > jobs", "Work of your own", "job", "paint the ceiling"},
+	{"days > hands", "Who works", "hand", "Kim"},
+	{"days > hired", "Hired tools", "hired tool", "wet saw"},
+	{"days > done", "What was done", "job", "protect"},
 }
 
 // dayCard is a day with the forms that mark its jobs done.
@@ -67,7 +78,10 @@ func days(v *view, r *http.Request) (*frame, error) {
 	if err := v.make(plan.Options{}); err != nil {
 		return nil, err
 	}
-	b := daysBody{Planned: v.Plan.Days.Planned}
+	b := daysBody{Planned: v.Plan.Days.Planned, Enter: v.shelvesOf(daysShelves, daysEnter, r.FormValue("enter"))}
+	if b.Enter.Shelf != nil {
+		return &frame{Title: "Days", Question: "What do I do today, and what waits on what?", Answer: report.DaysAnswer(v.Plan), Body: b}, nil
+	}
 	v.askDays(&b)
 	if b.Planned {
 		if err := v.tellDays(&b); err != nil {

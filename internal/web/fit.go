@@ -26,6 +26,8 @@ var fitShelves = []shelf{
 	{"people", "Who uses the room", "person", "tallest"},
 }
 
+var fitEnter = shelves{Title: "What is to be fitted", Page: "fit", Help: "As the data sheets say. Leave open what you do not know yet: what hangs on it is then not checked, and says so."}
+
 // fitted is what the page says of what is placed.
 type fitted struct {
 	fitDrawn
@@ -103,7 +105,7 @@ func fitting(v *view, r *http.Request) (*frame, error) {
 	if err != nil {
 		return nil, err
 	}
-	f := fitted{fitDrawn: d, Enter: v.shelvesOf(fitShelves, "What is to be fitted", "As the data sheets say. Leave open what you do not know yet: what hangs on it is then not checked, and says so.", "fit", r.FormValue("enter")), Groups: v.checkGroups(m, d), Margin: report.Margins(v.Plan, m, marginsShown)}
+	f := fitted{fitDrawn: d, Enter: v.shelvesOf(fitShelves, fitEnter, r.FormValue("enter")), Groups: v.checkGroups(m, d), Margin: report.Margins(v.Plan, m, marginsShown)}
 	if all, ok := report.Together(v.Plan, m); ok {
 		one := remedyOf(all)
 		f.All = &one

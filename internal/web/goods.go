@@ -22,13 +22,13 @@ type shelfLink struct {
 // shelves are the collections that a page asks for, one of them with its forms.
 type shelves struct {
 	Title, Help, Page string
+	Back              string // words that lead back to the page without its forms
 	Ways              []shelfLink
 	Shelf             *collection
 }
 
 // shelvesOf lists the collections that a page asks for, with how many things are in each, and fills the forms of the one that is asked for.
-func (v *view) shelvesOf(all []shelf, title, help, page, here string) shelves {
-	out := shelves{Title: title, Help: help, Page: page}
+func (v *view) shelvesOf(all []shelf, out shelves, here string) shelves {
 	for _, s := range all {
 		l := shelfLink{shelf: s, Here: s.Key == here, Count: len(entriesOf(text.At(v.Tree, s.at())))}
 		out.Ways = append(out.Ways, l)
