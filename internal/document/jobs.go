@@ -25,7 +25,7 @@ var jobsOn = []jobWords{
 	{"pre-seal", onFaces}, {"grout", onFaces}, {"clean", onFaces}, {"seal", onFaces},
 	{"build cabinet", []string{"cabinet"}}, {"glue up", []string{"top"}}, {"scribe", []string{"top"}}, {"cut-outs", []string{"top"}},
 	{"coat", []string{"cabinet", "top"}}, {"install", []string{"cabinet", "top"}},
-	{"WC", []string{"WC"}}, {"basin", []string{"basin"}}, {"tap", []string{"tap"}}, {"trim", []string{"trim"}},
+	{"WC", []string{"WC"}}, {"basin", []string{"basin"}}, {"tap", []string{"tap"}}, {"trim", []string{"trim"}}, {"ledger", []string{"trim"}},
 	{"mirror", []string{"fitting"}}, {"fix", []string{"fitting"}},
 }
 

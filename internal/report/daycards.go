@@ -157,6 +157,7 @@ var reminders = map[schedule.Kind][]string{
 	schedule.DryLay:       {"Lay a row each way dry; mix tiles of all boxes for shade."},
 	schedule.Set:          {"Mix tiles of all boxes. Lift the first tile and look how much of its back is covered: 80 % dry, 95 % in wet areas and under stone.", "Cut wet, no saw outdoors below freezing; prove power off before you drill."},
 	schedule.ClipsOff:     {"Knock clips off along the joint; wedges and caps serve again. Rake soft mortar out of the joints."},
+	schedule.Ledger:       {"Its top on the mark that the elevation shows, level. On a membrane brace it from the floor: no screw goes through."},
 	schedule.PreSeal:      {"Stone is sealed before it is grouted."},
 	schedule.GroutFace:    {"Leave the joints at corners and changes of plane open for sealant."},
 	schedule.Seal:         {"Only when the grout is dry; the label decides."},

@@ -17,6 +17,7 @@ const (
 	Membrane     Kind = "membrane"
 	FloodTest    Kind = "flood test"
 	DryLay       Kind = "dry-lay"
+	Ledger       Kind = "ledger" // that the first course stands on
 	Set          Kind = "set"
 	Cut          Kind = "cut"   // a pace only: the time for one cut piece
 	Drill        Kind = "drill" // a pace only: the time for one hole
@@ -76,6 +77,7 @@ var traits = []trait{
 	{kind: Membrane, speed: area(25), least: 30, hands: 1},
 	{kind: FloodTest, speed: each(30), hands: 1, sign: "inspector"},
 	{kind: DryLay, speed: area(15), least: 30, hands: 1},
+	{kind: Ledger, speed: each(30), hands: 1},
 	{kind: Set, speed: area(60), least: 30, hands: 1},
 	{kind: Cut, speed: each(5)},
 	{kind: Drill, speed: each(10)},

@@ -84,3 +84,13 @@ func TestMarkWithoutTimes(t *testing.T) {
 		t.Error("nothing on the wall comes after the floor's grout")
 	}
 }
+
+// A ledger goes up when the board is on and before the first course stands on it; another trim waits for clean tile.
+func TestLedgerBeforeItsCourse(t *testing.T) {
+	p, _ := planned(strings.Replace(furnished, "trim: {", "trim: {rest: {kind: ledger, along: [back], stock: lath}, ", 1))
+	at := func(name string) Task { task, _ := p.Task(name); return task }
+	up, first, board, skirt := at("ledger rest"), at("set back 1"), at("board back"), at("trim skirt")
+	if !p.Planned || up.Name == "" || up.Start < board.End || up.End > first.Start || skirt.Start < at("clean back").End {
+		t.Errorf("board until %v, ledger %v to %v, set from %v, skirt from %v", board.End, up.Start, up.End, first.Start, skirt.Start)
+	}
+}

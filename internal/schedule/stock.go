@@ -7,10 +7,10 @@ import (
 )
 
 // stockJobs are the jobs that the wood of a thing, or the board of a face, has to be there for.
-var stockJobs = map[Kind]string{Cabinet: "cabinet", GlueUp: "top", Trim: "trim", Board: "face"}
+var stockJobs = map[Kind]string{Cabinet: "cabinet", GlueUp: "top", Trim: "trim", Ledger: "trim", Board: "face"}
 
 // StockJobs lists the kinds of job that take stock.
-func StockJobs() []Kind { return []Kind{Cabinet, GlueUp, Trim, Board} }
+func StockJobs() []Kind { return []Kind{Cabinet, GlueUp, Trim, Ledger, Board} }
 
 // TakesStock reports whether a job is the one that a use of stock has to be there for.
 func TakesStock(t Task, u document.StockUse) bool {

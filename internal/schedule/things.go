@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"dryfit/internal/diag"
+	"dryfit/internal/document"
 )
 
 // thing is what is built or put in at the end.
@@ -150,10 +151,39 @@ func (m *maker) mirror(t thing, e *ends) {
 }
 
 func (m *maker) trim(t thing, e *ends) {
+	if walls, ok := m.ledgerOn(t.name); ok {
+		m.ledger(t, walls)
+		return
+	}
 	b := m.add(Trim, t.subject(true), t.at, Basis{})
 	m.behind(e.clean, b)
 	m.behind(e.floor, b)
 	m.behind(e.cabinet, b)
+}
+
+// ledgerOn are the walls that a trim holds tile up on while it is set; false of any other trim.
+func (m *maker) ledgerOn(name string) ([]document.Name, bool) {
+	for _, t := range m.doc.Trim {
+		if t.Name == name && t.Kind == document.Ledger {
+			return t.Along, true
+		}
+	}
+	return nil, false
+}
+
+// ledger goes up on the board of its walls, before their first course.
+func (m *maker) ledger(t thing, walls []document.Name) {
+	up := m.add(Ledger, t.subject(true), t.at, Basis{})
+	for i := range m.tasks {
+		on := slices.ContainsFunc(walls, func(n document.Name) bool { return n.Text == m.tasks[i].Subject })
+		switch {
+		case !on:
+		case m.tasks[i].Kind == Board || m.tasks[i].Kind == Membrane:
+			m.after(i, up)
+		case m.tasks[i].Kind == Set && m.tasks[i].Part <= 1:
+			m.after(up, i)
+		}
+	}
 }
 
 func (m *maker) fixed(t thing, e *ends) {
