@@ -76,13 +76,16 @@ func (m *model) needArea() (a float64) {
 	return a
 }
 
+// choiceShare is the part of what is left that goes into choices.
+const choiceShare = 16
+
 // tryChoices looks for plans of the choices, the cheapest first.
-func (s *search) tryChoices(part int) {
+func (s *search) tryChoices() {
 	if s.done() || s.m.stages != 0 || s.m.scarce {
 		return
 	}
 	st := *s.steps
-	st.most = st.share(part)
+	st.most = st.share(choiceShare)
 	defer func() { s.steps.ops = st.ops }()
 	list := s.choices()
 	for i, c := range list {

@@ -20,7 +20,7 @@ func TestSearch(t *testing.T) {
 		s := newSearch(m, &steps{most: 200})
 		s.prove(m.areaWeights())
 		s.prove(m.dualWeights(s.steps))
-		s.tryChoices(3)
+		s.tryChoices()
 		s.fillings()
 		m.lpWeights(s.steps, s.cost, s.prove)
 		s.dives()

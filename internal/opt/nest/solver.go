@@ -51,11 +51,11 @@ func (s *search) run() {
 	if s.m.total <= ExactParts && s.exhaust() {
 		return
 	}
-	if s.tryChoices(8); s.done() {
+	if s.tryChoices(); s.done() {
 		return
 	}
 	s.fillings()
-	s.tryChoices(3)
+	s.tryChoices()
 	if s.done() {
 		return
 	}
