@@ -224,6 +224,7 @@ func recheck(text []byte) []string {
 	r.days(text)
 	r.fits(text)
 	r.sheets(text)
+	r.boards(text)
 	r.wrong = append(r.wrong, recheckWood(text)...)
 	return r.wrong
 }

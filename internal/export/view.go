@@ -23,6 +23,7 @@ type view struct {
 	Fit      fitting      `json:"fit" doc:"every clearance and connection on the finished faces"`
 	Clash    meetings     `json:"clash" doc:"the trades against each other"`
 	Stock    cutting      `json:"stock" doc:"what is cut from sheets, boards and sticks"`
+	Lining   []boarded    `json:"lining" doc:"where the sheets of board or membrane go"`
 	Wood     woodwork     `json:"wood" doc:"what is built: cabinets, tops, lines to scribe, trim, finish"`
 	Takeoff  needs        `json:"takeoff" doc:"what setting and finishing take: mortar, grout, spacers and the rest"`
 	Order    shopping     `json:"order" doc:"what to buy, in packs, and what it costs"`
@@ -57,7 +58,7 @@ func viewOf(p plan.Plan) view {
 	out := view{Format: Format, Name: p.Name, Revision: p.Revision, Units: units(p.Style.System.String()), Mark: p.Style.Mark,
 		Survey:   surveyOf(p),
 		Finished: finished{known(p.Room.FinishedFloor, p.Room.FinishedKnown), p.Room.FinishedRule, placeOf(orPath(d.Survey.Finished.At, "survey > finished floor"))},
-		Frame:    frameOf(p), Faces: facesOf(p), Tiling: workOf(p), Goods: goodsOf(p), Stock: cuttingOf(p), Fit: fittingOf(p), Clash: meetingsOf(p), Wood: woodOf(p), Takeoff: needsOf(p), Order: shoppingOf(p), Days: daysOf(p, report.CausesOf(p)), Findings: findingsOf(p), Assumed: assumedOf(p)}
+		Frame:    frameOf(p), Faces: facesOf(p), Tiling: workOf(p), Goods: goodsOf(p), Stock: cuttingOf(p), Lining: boardedOf(p), Fit: fittingOf(p), Clash: meetingsOf(p), Wood: woodOf(p), Takeoff: needsOf(p), Order: shoppingOf(p), Days: daysOf(p, report.CausesOf(p)), Findings: findingsOf(p), Assumed: assumedOf(p)}
 	return out
 }
 
