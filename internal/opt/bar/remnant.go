@@ -4,7 +4,7 @@ import "slices"
 
 // remnantShare is the part of the budget that goes into the remnant at most: it is
 // worth less than the money.
-const remnantShare = 4
+const remnantShare = 3
 
 // remnant improves the best plan to leave the longest remnant, and gives a
 // length that none exceeds. A plan leaves a remnant just if the pieces and one
