@@ -182,7 +182,8 @@ type scribe struct {
 	Edge  edgeWord     `json:"edge" doc:"of it"`
 	At    place        `json:"at" doc:"in the document"`
 	By    string       `json:"by" doc:"where the line comes from"`
-	Line  []scribeMark `json:"line" doc:"along the edge, from its left end"`
+	From  string       `json:"from" doc:"the end that the line counts from: left end, back or foot"`
+	Line  []scribeMark `json:"line" doc:"along the edge, from that end"`
 	Needs unit.Length  `json:"needs" doc:"the deepest cut: what has to be left on"`
 	Leave *unit.Length `json:"leave,omitempty" doc:"what is left on; absent: not given"`
 }
@@ -208,6 +209,6 @@ type scribeMark struct {
 }
 
 func scribeOf(s joinery.Scribe) scribe {
-	return scribe{s.Name, s.For, edgeWords[s.Edge], placeOf(s.At), s.Source,
+	return scribe{s.Name, s.For, edgeWords[s.Edge], placeOf(s.At), s.Source, s.Origin,
 		list(s.Line, func(q joinery.ScribePoint) scribeMark { return scribeMark{q.At, q.Offset, q.Cut} }), s.Needs, known(s.Leave, s.LeaveKnown)}
 }

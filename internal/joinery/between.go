@@ -23,6 +23,7 @@ type beside struct {
 	foot, tall        unit.Length // y of the foot from the finished floor, and the height that the leans are over
 	belly             []document.Station
 	long              unit.Length
+	read              bool // its lean was read
 	fromFar           bool // the stations count from its far end
 }
 
@@ -70,6 +71,7 @@ func (r *room) besideOf(f frame, near, far site.Corner, onLeft bool) (beside, bo
 	for _, w := range r.doc.Walls {
 		if left, right := w.Left, w.Right; onLeft && left == far.Name && right == near.Name || !onLeft && left == near.Name && right == far.Name {
 			b.leanNear, b.leanFar = leanAt(w, near.Name), leanAt(w, far.Name)
+			b.read = len(w.Lean) > 0
 			if s, ok := r.shape.Face(w.Name); !ok || !s.Set || w.Face.Or(document.Plane) != document.Plane {
 				b.belly = w.Profile
 			}

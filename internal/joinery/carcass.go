@@ -188,7 +188,7 @@ func (b *builder) toeBoard(o outline) {
 	x0, x1 := o.insideX()
 	z := o.d - o.toe.Deep.V
 	if s.known {
-		b.add("toe board", s, span(x0, x1, 0, o.toe.High.V, z-s.thick, z), Level, ToeRole)
+		b.add("toe board", s, span(x0, x1, 0, o.toe.High.V, z-s.thick, z), Level, ToeRole).Part.Over.Width = b.r.footLeave(b.name)
 	}
 }
 

@@ -61,9 +61,7 @@ func Make(doc document.Room, shape site.Room) (Plan, diag.List, []diag.Assumptio
 		}
 	}
 	for _, s := range doc.Scribes {
-		if made, ok := r.scribe(s); ok {
-			r.plan.Scribes = append(r.plan.Scribes, made)
-		}
+		r.plan.Scribes = append(r.plan.Scribes, r.scribes(s)...)
 	}
 	for _, f := range doc.Finish {
 		r.plan.Finishes = append(r.plan.Finishes, r.finish(f))

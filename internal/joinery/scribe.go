@@ -17,11 +17,24 @@ type Scribe struct {
 	Leave      unit.Length   // what is left on; valid if LeaveKnown
 	LeaveKnown bool
 	Length     unit.Length // of the edge; 0 where the part is not known
+	Origin     string      // what the line counts from: "left end", "back", "foot"
+	Turned     bool        // with the face up and this edge away from the person, the line runs from the right hand
 	Source     string      // "offsets taken at stations", "the wall's own readings"
 }
 
 // ScribePoint is one station: how far the wall is off the part when it is set parallel, and how much is cut off there.
 type ScribePoint struct{ At, Offset, Cut unit.Length }
+
+// scribes are the lines that one entry asks for.
+func (r *room) scribes(doc document.Scribe) []Scribe {
+	if len(doc.Offsets) == 0 && doc.Edge.Or(document.ScribeBack) == document.ScribeFoot {
+		return r.footScribes(doc)
+	}
+	if s, ok := r.scribe(doc); ok {
+		return []Scribe{s}
+	}
+	return nil
+}
 
 // scribe works one edge out. The part is set parallel to the wall; where the gap is widest nothing comes off, where the wall comes
 // nearest the difference does.
@@ -29,6 +42,13 @@ func (r *room) scribe(doc document.Scribe) (Scribe, bool) {
 	s := Scribe{Name: doc.Name, For: doc.For.Text, At: doc.At, Edge: doc.Edge.Or(document.ScribeBack), Source: "offsets taken at stations",
 		Leave: doc.Leave.V, LeaveKnown: doc.Leave.Known}
 	wall := r.edgeOf(&s)
+	s.Origin, s.Turned = "left end", s.Edge == document.ScribeFoot
+	if s.Edge == document.ScribeLeft || s.Edge == document.ScribeRight {
+		s.Origin, s.Turned = "back", s.Edge == document.ScribeLeft
+		if _, upright := r.made(s.For); upright { // a filler stands, its face to the room
+			s.Origin, s.Turned = "foot", s.Edge == document.ScribeRight
+		}
+	}
 	stations := doc.Offsets
 	if len(stations) == 0 {
 		stations = r.ownReadings(&s, wall)
@@ -91,6 +111,9 @@ func (r *room) neighbor(wall string, e document.ScribeEdge) string {
 // ownReadings are offsets from the readings of the wall itself, over the edge: how far it is behind its own highest spot. A wall whose
 // tile face is a plane has none left.
 func (r *room) ownReadings(s *Scribe, wall string) []document.Station {
+	if s.Edge == document.ScribeLeft || s.Edge == document.ScribeRight {
+		return r.besideReadings(s)
+	}
 	for _, w := range r.doc.Walls {
 		if w.Name != wall || s.Edge != document.ScribeBack || len(w.Profile) < 2 {
 			continue

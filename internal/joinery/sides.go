@@ -75,6 +75,9 @@ func (b *builder) makeSides(o outline) (lefts, rights []*Piece) {
 		b.bandFront(o, p, o.panels)
 		b.notchToe(o, p)
 		p.Part.Over.Width = o.doc.Leave.Back.Or(0)
+		if o.foot == 0 {
+			p.Part.Over.Length = b.r.footLeave(b.name)
+		}
 	}
 	if o.doc.Legs.Given {
 		b.stubLegs(o)

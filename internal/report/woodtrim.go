@@ -16,6 +16,9 @@ func ScribeWords(p plan.Plan, s joinery.Scribe) []string {
 	if s.LeaveKnown {
 		out = append(out, f.Format(s.Leave)+" are left on for it.")
 	}
+	if s.Edge == document.ScribeFoot {
+		return append(out, "Sawn down to the lowest floor and set level, it loses at each place what is told; lay the template on its lower edge, or set it level and follow the floor with a scriber.")
+	}
 	return append(out, "Set the part parallel to the wall, take the widest gap between the points of the scriber, and follow the wall; or lay the template on its edge.")
 }
 
@@ -26,7 +29,7 @@ func scribeEdge(e document.ScribeEdge) string {
 // ScribeLine lists a line to scribe by its stations.
 func ScribeLine(p plan.Plan, s joinery.Scribe) Table {
 	f := p.Style.Fine()
-	t := Table{Title: "Line to cut: " + s.Name, Columns: numbers(text("From the left end of the edge", "Gap to the wall", "Cut off"), 0, 1, 2)}
+	t := Table{Title: "Line to cut: " + s.Name, Columns: numbers(text("From the "+s.Origin+" of the edge", "Gap to the "+map[bool]string{true: "floor", false: "wall"}[s.Edge == document.ScribeFoot], "Cut off"), 0, 1, 2)}
 	for _, q := range s.Line {
 		t.Rows = append(t.Rows, []string{f.Bare(q.At), f.Bare(q.Offset), f.Bare(q.Cut)})
 	}

@@ -39,6 +39,15 @@ const (
 
 func (t *template) full() view { return view{n: 1} }
 
+// place is where a station of the edge is along the template: the part lies face up with that edge away from the person, which turns some
+// edges end for end.
+func (t *template) place(x unit.Length) unit.Length {
+	if t.s.Turned {
+		return t.long - x
+	}
+	return x
+}
+
 func (t *template) pages() {
 	v := t.full()
 	wide := (&leaf{paper: t.paper.Landscape(), caution: shopCaution}).body().W() - 2*draw.MM
@@ -58,7 +67,9 @@ func (t *template) page(f *flow, from, wide draw.Um, before, after bool, i int) 
 	deepest := v.um(t.s.Needs)
 	top := f.room.Hi.Y - 8*draw.MM
 	left := f.room.Lo.X + draw.MM
-	at := func(x unit.Length, cut unit.Length) draw.XY { return draw.At(left+v.um(x)-from, top-v.um(cut)) }
+	at := func(x unit.Length, cut unit.Length) draw.XY {
+		return draw.At(left+v.um(t.place(x))-from, top-v.um(cut))
+	}
 	clip := draw.Span(left, top-deepest-templateBand, left+wide, top+2*draw.MM)
 	var line []draw.XY
 	for _, p := range t.s.Line {
@@ -95,7 +106,7 @@ func (t *template) stations(f *flow, clip draw.Box, from, low draw.Um) {
 	v, style := t.full(), f.p.Style.Fine()
 	c := crowd{within: clip.Inset(500)}
 	for _, p := range t.s.Line {
-		x := clip.Lo.X + v.um(p.At) - from
+		x := clip.Lo.X + v.um(t.place(p.At)) - from
 		if x < clip.Lo.X || x > clip.Hi.X {
 			continue
 		}
@@ -106,7 +117,7 @@ func (t *template) stations(f *flow, clip draw.Box, from, low draw.Um) {
 			f.now.add(items...)
 		}
 	}
-	words := parts.Label{Body: "the part, face up: this side stays", Class: "station", Clear: true}
+	words := parts.Label{Body: "the part, face up: this side stays; 0 is at its " + t.s.Origin, Class: "station", Clear: true}
 	if items, ok := c.label(words, draw.At((clip.Lo.X+clip.Hi.X)/2, low-30*draw.MM), draw.At((clip.Lo.X+clip.Hi.X)/2, low-36*draw.MM)); ok {
 		f.now.add(items...)
 	}
