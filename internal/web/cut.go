@@ -74,7 +74,7 @@ func cut(v *view, r *http.Request) (*frame, error) {
 	if c.Recut, err = v.recut(v.Plan.Tiling.Faces, all); err != nil {
 		return nil, err
 	}
-	if c.Stock, err = v.stockCuts(done); err != nil {
+	if c.Stock, err = v.stockCuts(done, r.FormValue("drawn")); err != nil {
 		return nil, err
 	}
 	if c.Wood, err = v.woodWork(); err != nil {

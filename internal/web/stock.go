@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"html/template"
+	"strconv"
 
 	"dryfit/internal/diag"
 	"dryfit/internal/geom"
@@ -25,9 +26,11 @@ type stockLot struct {
 	Pieces            []stockPiece
 }
 
-// stockUsed is one sheet, board or stick and the order of its cuts.
+// stockUsed is one sheet, board or stick and the order of its cuts. One that is not drawn here is on the page that Drawn leads to.
 type stockUsed struct {
 	Name    string
+	ID      string
+	Drawn   string
 	Drawing template.HTML
 	Legend  []string
 	Steps   report.Table
@@ -39,8 +42,8 @@ type stockPiece struct {
 	Done                                               bool
 }
 
-// stockCuts words the lots; nil where nothing is cut from stock.
-func (v *view) stockCuts(done map[string]string) (*stockCuts, error) {
+// stockCuts words the lots; nil where nothing is cut from stock. Of so many drawings, a page of them is drawn.
+func (v *view) stockCuts(done map[string]string, page string) (*stockCuts, error) {
 	p := v.Plan
 	if len(p.Cut.Lots) == 0 {
 		return nil, nil
@@ -49,25 +52,28 @@ func (v *view) stockCuts(done map[string]string) (*stockCuts, error) {
 	for _, f := range p.Lining.Faces {
 		out.Boards = append(out.Boards, report.Lining(p, f))
 	}
+	here, _ := strconv.Atoi(page) // no number is the first page
 	drawings := 0
 	for i, l := range p.Cut.Lots {
 		lot := stockLot{Name: l.Stock, Words: report.LotWords(p, l), Kerf: report.KerfOf(p, l), Pieces: stockPieces(p, i, done)}
 		for k, u := range l.Used {
-			var svg template.HTML
-			var err error
-			if drawings++; drawings <= stockDrawings {
-				if svg, err = drawn(sheet.StockOnScreen(p, l, u), fmt.Sprintf("stock-%d-%d-", i, k)); err != nil {
-					return nil, err
-				}
+			x := stockUsed{Name: report.UsedWords(p, l, u), ID: fmt.Sprintf("stock-%d-%d", i, k), Legend: sheet.Legend(p, l, u), Steps: report.CutSteps(p, l, u)}
+			if on := drawings / stockDrawings; on != here {
+				x.Drawn = fmt.Sprintf("?drawn=%d#%s", on, x.ID)
+			} else if svg, err := drawn(sheet.StockOnScreen(p, l, u), x.ID+"-"); err == nil {
+				x.Drawing = svg
+			} else {
+				return nil, err
 			}
-			lot.Used = append(lot.Used, stockUsed{report.UsedWords(p, l, u), svg, sheet.Legend(p, l, u), report.CutSteps(p, l, u)})
+			drawings++
+			lot.Used = append(lot.Used, x)
 		}
 		out.Lots = append(out.Lots, lot)
 	}
 	return out, nil
 }
 
-// stockDrawings is how many sheets and sticks the page draws: more would weigh too much for a phone. The book draws all of them.
+// stockDrawings is how many sheets and sticks one page draws: more would weigh too much for a phone.
 const stockDrawings = 12
 
 // stockPieces are the pieces of a lot. A tick is bound to a piece's name and to the size that it is sawn to.
