@@ -43,10 +43,10 @@ func TestStagesRunOnce(t *testing.T) {
 		want  []string
 		faces int
 	}{
-		{plan.Options{}, []string{"read", "measure", "lay out", "fit", "build", "cut", "clash", "take off", "days", "order"}, 5},
+		{plan.Options{}, []string{"read", "measure", "lay out", "fit", "build", "cut", "days", "clash", "take off", "order"}, 5},
 		{plan.Options{UpTo: plan.UpToSite}, []string{"read", "measure"}, 0},
 		{plan.Options{UpTo: plan.UpToFit}, []string{"read", "measure", "fit"}, 0},
-		{plan.Options{Face: "long wall", Quick: true}, []string{"read", "measure", "lay out", "fit", "build", "cut", "clash", "take off", "days", "order"}, 1},
+		{plan.Options{Face: "long wall", Quick: true}, []string{"read", "measure", "lay out", "fit", "build", "cut", "days", "clash", "take off", "order"}, 1},
 	} {
 		var ran []string
 		c.o.Step = func(stage string) { ran = append(ran, stage) }

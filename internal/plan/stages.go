@@ -31,7 +31,7 @@ var stages = [...]struct {
 	{"clash", UpToClash, 2, 0, clashes},
 	{"cut", UpToCut, 1, 1, saw},
 	{"take off", UpToTakeoff, 2, 1, take},
-	{"days", UpToDays, 2, 2, days},
+	{"days", UpToDays, 1, 0, days}, // reads the laid tile alone
 	{"order", All, 3, 0, buy},
 }
 

@@ -49,6 +49,7 @@ type rows struct {
 	least   costs
 	rims    map[rimKey][]int64
 	off     *trims
+	room    *tally // for one count after the other
 }
 
 // rimKey is a hole in a course of one shift.
@@ -61,7 +62,7 @@ func newRows(p *problem) *rows {
 	base := newColumns(p.s.steps)
 	p.lineCosts(0, base)
 	return &rows{p: p, bands: newBands(p.sides), base: base, along: newColumns(p.s.steps),
-		rims: map[rimKey][]int64{}, off: newTrims(p.jambs, p.s.steps)}
+		rims: map[rimKey][]int64{}, off: newTrims(p.jambs, p.s.steps), room: newTally(p.s)}
 }
 
 // at returns the costs along the courses at one offset across them.
@@ -107,12 +108,12 @@ func (r *rows) judge(out *columns) {
 	}
 	flanks := p.flanks(r.courses)
 	widths(a, flanks, r.off, out[narrowest], out[openings])
-	sl := newTally(a)
+	sl := r.room.emptied()
 	for _, f := range flanks {
 		slivered(sl, f, p.sliver, int64(f.weight))
 	}
 	sl.total(out[slivers])
-	cut := newTally(a)
+	cut := r.room.emptied()
 	for _, c := range r.courses {
 		counted(cut, c.band, c.shift)
 	}

@@ -12,6 +12,13 @@ type tally struct {
 
 func newTally(a axis) *tally { return &tally{axis: a, change: make([]int64, a.steps+1)} }
 
+// emptied is room that is used again.
+func (t *tally) emptied() *tally {
+	t.start = 0
+	clear(t.change)
+	return t
+}
+
 // total adds the changes up into out.
 func (t *tally) total(out []int64) {
 	n := t.start
