@@ -173,6 +173,8 @@ type trimRun struct {
 	Left   trimEnd      `json:"left" doc:"its left end"`
 	Right  trimEnd      `json:"right" doc:"its right end"`
 	Pieces []trimLength `json:"pieces" doc:"from the left"`
+	Scarfs []trimScarf  `json:"scarfs" doc:"where its pieces meet, from the left"`
+	Into   []trimStud   `json:"into" doc:"of a ledger: the studs that it is screwed into"`
 	Falls  unit.Length  `json:"floorFalls" doc:"of the floor under it"`
 }
 
@@ -193,7 +195,8 @@ type trimLength struct {
 
 func trimOf(t joinery.Trim) trim {
 	return trim{t.Name, placeOf(t.At), t.Kind.String(), list(t.Runs, func(r joinery.Run) trimRun {
-		return trimRun{r.Wall, r.Where, r.Length, trimEndOf(r.Ends[0]), trimEndOf(r.Ends[1]), list(r.Pieces, trimLengthOf), r.Falls}
+		return trimRun{r.Wall, r.Where, r.Length, trimEndOf(r.Ends[0]), trimEndOf(r.Ends[1]), list(r.Pieces, trimLengthOf),
+			list(r.Scarfs, func(s joinery.Scarf) trimScarf { return trimScarf{s.X, s.On} }), list(r.Into, func(s joinery.Stud) trimStud { return trimStud{s.Name, s.X} }), r.Falls}
 	})}
 }
 
@@ -206,3 +209,15 @@ func trimLengthOf(l joinery.Length) trimLength {
 }
 
 func overOf(p part.Part) unit.Length { return p.Over.Length }
+
+// trimScarf is where two pieces meet.
+type trimScarf struct {
+	X  unit.Length `json:"x" doc:"the middle of the lap, in the wall's frame"`
+	On string      `json:"on,omitempty" doc:"the stud that it lies on; absent: none that is recorded"`
+}
+
+// trimStud is a stud.
+type trimStud struct {
+	Name string      `json:"name" doc:"the user's, or how it is known"`
+	X    unit.Length `json:"x" doc:"its middle, in the wall's frame"`
+}

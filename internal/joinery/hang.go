@@ -55,6 +55,10 @@ func (r *room) screws(c *Cabinet, o outline) {
 		}
 		s := Screw{X: c.X + x.V, Y: r.shape.FinishedFloor + o.h - doc.Down.V, Diameter: doc.Diameter.Or(0), Length: doc.Length.V}
 		wood := r.woodBehind(f, s)
+		if wood == nil && !recorded(f) {
+			r.found.Add(diag.Unchecked, "screws-unrecorded", doc.At, "not checked: what the screws of {0} land in: no stud and no blocking of {1} is recorded", "write them under in the wall while it is open; what hangs is screwed into solid wood only", diag.T(c.Name), diag.T(c.Wall))
+			return
+		}
 		if wood == nil {
 			r.stop("screw-nowhere", x.At, "the screw {1} from the left side of {0} lands in no stud and no blocking that is recorded", "move it onto one, or put blocking in while the wall is open", diag.T(c.Name), diag.X(x.V))
 			continue

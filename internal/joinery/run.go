@@ -173,34 +173,38 @@ func (m *trimmer) run(f site.Face, s stretch) {
 	if g, ok := m.r.groundBefore(f); ok {
 		r.Falls = (g.at(s.hi, 0) - g.at(s.lo, 0)).Abs()
 	}
-	r.Pieces = m.split(r)
+	r.Pieces = m.split(f, &r)
+	m.ledger(f, &r)
 	m.t.Runs = append(m.t.Runs, r)
 }
 
-// split cuts a run into as few pieces as the stick allows, alike to the mark, joined by scarfs at 45°. A coped end is sawn as a miter
-// first, from the corner itself, so the piece is sawn longer by the thickness of the other.
-func (m *trimmer) split(r Run) []Length {
+// split cuts a run into as few pieces as the stick allows, joined by scarfs at 45° that lie on studs where these are recorded and within
+// reach, else alike to the mark. A coped end is sawn as a miter first, from the corner itself, so the piece is sawn longer by the thickness
+// of the other.
+func (m *trimmer) split(f site.Face, r *Run) []Length {
 	stick := m.good.stock.Length
-	long, ends, over := m.ends(r)
+	long, ends, over := m.ends(*r)
 	n := unit.Length(1)
 	for stick.Known && stick.V > m.good.thick && (long+over+(n-1)*m.good.thick+n-1)/n > stick.V {
 		n++
 	}
 	whole := long + (n-1)*m.good.thick // each scarf laps by the thickness
+	left, right := copes(onSide(ends, part.Left))*m.good.thick, copes(onSide(ends, part.Right))*m.good.thick
+	joints, at := m.scarfs(f, m.startsAt(*r), whole, stick.V, int(n), left, right)
+	r.Scarfs = at
+	joints = append(joints, whole)
 	var all []Length
-	mark := m.r.mark()
-	for i := range n {
-		size := (whole * (i + 1) / n).Round(mark) - (whole * i / n).Round(mark)
-		if i == n-1 {
-			size = whole - (whole * i / n).Round(mark)
-		}
+	before := unit.Length(0)
+	for i, end := range joints {
+		size := end - before
+		before = end
 		var cut []part.End
 		if i == 0 {
 			cut = append(cut, onSide(ends, part.Left)...)
 		} else {
 			cut = append(cut, part.End{On: part.Left, Bevel: -45 * unit.Degree})
 		}
-		if i == n-1 {
+		if i == len(joints)-1 {
 			cut = append(cut, onSide(ends, part.Right)...)
 		} else {
 			cut = append(cut, part.End{On: part.Right, Bevel: 45 * unit.Degree})
@@ -210,6 +214,17 @@ func (m *trimmer) split(r Run) []Length {
 		all = append(all, p)
 	}
 	return all
+}
+
+// startsAt is where the left long point of a run lies along its wall.
+func (m *trimmer) startsAt(r Run) unit.Length {
+	switch e := r.Ends[0]; {
+	case e.Joint == "coped" || e.Joint == "butted":
+		return r.From + m.good.thick
+	case e.Joint == "mitered" && e.Saw < 0:
+		return r.From - unit.FromFloat(float64(m.good.thick)*math.Tan((-e.Saw).Radians()))
+	}
+	return r.From
 }
 
 func onSide(ends []part.End, s part.Side) []part.End {

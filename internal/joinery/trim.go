@@ -23,6 +23,8 @@ type Run struct {
 	Length unit.Length // of the back, which lies on the wall
 	Ends   [2]TrimEnd  // left, right
 	Pieces []Length
+	Scarfs []Scarf
+	Into   []Stud      // of a ledger: what it is screwed into
 	Falls  unit.Length // how much the floor under it falls: what a level lower edge has to be scribed by
 }
 

@@ -47,9 +47,13 @@ func TrimLengths(p plan.Plan, tr joinery.Trim) Table {
 			}
 			if i == 0 {
 				row[5] = trimEnd(r.Ends[0])
+			} else {
+				row[5] = scarfWords(p, r.Scarfs, i-1)
 			}
 			if i == len(r.Pieces)-1 {
 				row[6] = trimEnd(r.Ends[1])
+			} else {
+				row[6] = scarfWords(p, r.Scarfs, i)
 			}
 			if r.Falls > 0 {
 				row[7] = p.Style.Fine().Bare(r.Falls)
@@ -57,7 +61,38 @@ func TrimLengths(p plan.Plan, tr joinery.Trim) Table {
 			t.Rows = append(t.Rows, row)
 		}
 	}
+	if tr.Kind == document.Ledger {
+		t.Columns = append(t.Columns, Column{Head: "Screwed into studs, from the left end of the wall"})
+		k := 0
+		for _, r := range tr.Runs {
+			for range r.Pieces {
+				t.Rows[k] = append(t.Rows[k], intoWords(p, r.Into))
+				k++
+			}
+		}
+	}
 	return t
+}
+
+func scarfWords(p plan.Plan, all []joinery.Scarf, i int) string {
+	if i < 0 || i >= len(all) {
+		return "scarf 45.0°"
+	}
+	if all[i].On == "" {
+		return "scarf 45.0°, " + p.Style.Bare(all[i].X) + " along the wall, on no recorded stud"
+	}
+	return "scarf 45.0° on " + all[i].On + ", " + p.Style.Bare(all[i].X) + " along the wall"
+}
+
+func intoWords(p plan.Plan, studs []joinery.Stud) string {
+	if len(studs) < 2 {
+		return "not known"
+	}
+	out := make([]string, len(studs))
+	for i, s := range studs {
+		out[i] = p.Style.Bare(s.X)
+	}
+	return strings.Join(out, ", ")
 }
 
 func trimEnd(e joinery.TrimEnd) string {
