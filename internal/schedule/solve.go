@@ -18,7 +18,7 @@ type attempt struct {
 // Budgets in steps: for a first plan that bounds the time looked at, and for the best one.
 const (
 	firstSteps = 20_000
-	bestSteps  = 1_500_000
+	bestSteps  = 800_000
 )
 
 // plan makes everything.

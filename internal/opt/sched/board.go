@@ -2,21 +2,29 @@ package sched
 
 // A board is a schedule in the making: what is free by tick, and where the placed jobs are.
 type board struct {
-	m      *model
-	free   [][]int
-	start  []int // -1: not placed
-	root   []int // windows from lags and calendars alone
-	low    []int // root, or later where a job has been put off
+	m *model
+	lanes
+	free   [][]uint64 // by word, by tick
+	start  []int      // -1: not placed
+	root   []int      // windows from lags and calendars alone
+	low    []int      // root, or later where a job has been put off
 	high   []int
 	steps  int
 	finish int // no end after it
+	order  []int
+	before [][]arc // by job: the lags from others to it
+	after  [][]arc // and from it to others, the sink left out
 }
 
 // newBoard starts empty but for the fixed jobs. The windows are those of a root propagation.
 func newBoard(m *model, e *engine) *board {
-	b := &board{m: m, start: make([]int, m.jobs), finish: m.horizon}
-	for _, c := range m.cap {
-		b.free = append(b.free, append([]int(nil), c...))
+	b := &board{m: m, lanes: newLanes(m), start: make([]int, m.jobs), finish: m.horizon}
+	b.free = b.table(m.cap)
+	b.before, b.after = make([][]arc, m.jobs), make([][]arc, m.jobs)
+	for _, a := range m.arcs {
+		if i, j := a.From.Job, a.To.Job; i != j && j < m.jobs {
+			b.before[j], b.after[i] = append(b.before[j], a), append(b.after[i], a)
+		}
 	}
 	for j := range m.jobs {
 		b.root, b.high = append(b.root, e.lo(j)), append(b.high, e.hi(j))
@@ -52,20 +60,18 @@ func (b *board) load(starts []int) {
 
 func (b *board) put(j, s int) {
 	b.start[j] = s
-	b.hold(j, s, -1)
+	works := b.m.shape[j].works
+	for _, d := range b.draws[j] {
+		d.shift(b.free[d.word], s, b.m.shape[j].end[s], works, ^uint64(0))
+	}
 }
 
 func (b *board) take(j int) {
-	b.hold(j, b.start[j], 1)
+	s := b.start[j]
 	b.start[j] = -1
-}
-
-func (b *board) hold(j, s, sign int) {
-	for _, u := range b.m.uses[j] {
-		free := b.free[u.resource]
-		for t := s; t < b.m.shape[j].end[s]; t++ {
-			free[t] += sign * b.m.amount(j, u, t)
-		}
+	works := b.m.shape[j].works
+	for _, d := range b.draws[j] {
+		d.shift(b.free[d.word], s, b.m.shape[j].end[s], works, 1)
 	}
 }
 
@@ -73,14 +79,16 @@ func (b *board) hold(j, s, sign int) {
 func (b *board) window(j int) (lo, hi int) {
 	m := b.m
 	lo, hi = b.low[j], min(b.high[j], m.shape[j].lastEnder(b.finish))
-	for _, i := range m.in[j] {
-		if a := &m.arcs[i]; a.From.Job != j && b.start[a.From.Job] >= 0 {
-			lo = max(lo, m.startFor(a.To, m.time(a.From, b.start[a.From.Job])+a.Ticks))
+	for i := range b.before[j] {
+		a := &b.before[j][i]
+		if s := b.start[a.From.Job]; s >= 0 {
+			lo = max(lo, m.startFor(a.To, m.time(a.From, s)+a.Ticks))
 		}
 	}
-	for _, i := range m.out[j] {
-		if a := &m.arcs[i]; a.To.Job != j && a.To.Job < m.jobs && b.start[a.To.Job] >= 0 {
-			hi = min(hi, m.startUntil(a.From, m.time(a.To, b.start[a.To.Job])-a.Ticks))
+	for i := range b.after[j] {
+		a := &b.after[j][i]
+		if s := b.start[a.To.Job]; s >= 0 {
+			hi = min(hi, m.startUntil(a.From, m.time(a.To, s)-a.Ticks))
 		}
 	}
 	return lo, hi
@@ -91,7 +99,7 @@ func (b *board) earliest(j, lo, hi int) int {
 	sh := b.m.shape[j]
 	for s := sh.nextStart(lo); s <= hi; {
 		b.steps++
-		t := b.m.lacking(j, s, b.free)
+		t := b.lastLacking(j, s)
 		if t < 0 {
 			return s
 		}
@@ -114,10 +122,33 @@ func (b *board) latest(j, lo, hi int) int {
 	return -1
 }
 
+// lastLacking is the last tick at which less is free than j would hold if it started at s, or -1.
+func (b *board) lastLacking(j, s int) int {
+	last, sh := -1, b.m.shape[j]
+	for _, d := range b.draws[j] {
+		last = max(last, d.lasts(b.free[d.word], max(s, last), sh.end[s], sh.works, b.guards))
+	}
+	return last
+}
+
+// firstLacking is the first such tick, or -1.
 func (b *board) firstLacking(j, s int) int {
-	for t := s; t < b.m.shape[j].end[s]; t++ {
-		if b.m.shortAt(j, t, b.free) >= 0 {
-			return t
+	sh := b.m.shape[j]
+	first := sh.end[s]
+	for _, d := range b.draws[j] {
+		first = d.firsts(b.free[d.word], s, first, sh.works, b.guards)
+	}
+	if first == sh.end[s] {
+		return -1
+	}
+	return first
+}
+
+// shortOf is a resource of which less is free at a tick than j would hold, or -1.
+func (b *board) shortOf(j, t int) int {
+	for _, u := range b.m.uses[j] {
+		if a := b.m.amount(j, u, t); a > 0 && b.level(b.free, u.resource, t) < a {
+			return u.resource
 		}
 	}
 	return -1

@@ -57,7 +57,8 @@ type engine struct {
 	switched [][]int // by side: arcs that bind when it has risen
 
 	clauses []clause
-	watch   [][]watcher // by side
+	watch   [][]watcher // by bucket
+	shelves []shelf     // by side
 	cards   []card
 	cardsOf [][]int // by variable
 
@@ -89,7 +90,8 @@ func newEngine(m *model) *engine {
 func (e *engine) addVariable(low, high int) int {
 	e.bound = append(e.bound, low, -high)
 	e.latest = append(e.latest, -1, -1)
-	e.watch = append(e.watch, nil, nil)
+	e.addShelf(low, max(low, high))
+	e.addShelf(-max(low, high), -low)
 	e.mark = append(e.mark, mark{}, mark{})
 	e.activity = append(e.activity, 0)
 	e.cardsOf = append(e.cardsOf, nil)

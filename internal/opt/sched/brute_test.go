@@ -30,7 +30,9 @@ func exact(p *Problem) []int {
 
 func (b *brute) try(j, finish int) {
 	if j == len(b.p.Jobs) {
-		b.keep(finish)
+		if overLimit(b.p, b.at) < 0 {
+			b.keep(finish)
+		}
 		return
 	}
 	for s := 0; s <= b.p.Horizon; s++ {
@@ -99,6 +101,20 @@ func drawProblem(t *rapid.T, most int) *Problem {
 	return p
 }
 
+// drawLimits puts some limits on days.
+func drawLimits(t *rapid.T, p *Problem) {
+	if p.Days == nil {
+		return
+	}
+	n := len(p.Jobs)
+	for range rapid.IntRange(0, 2).Draw(t, "limits") {
+		l := Limit{Most: rapid.IntRange(0, 3).Draw(t, "most")}
+		l.Kind = rapid.SampledFrom([]GoalKind{DaysUsed, DaysSpanned}).Draw(t, "limited")
+		l.Jobs = rapid.SliceOfNDistinct(rapid.IntRange(0, n-1), 0, n, rapid.ID[int]).Draw(t, "limited jobs")
+		p.Limits = append(p.Limits, l)
+	}
+}
+
 func drawCalendar(t *rapid.T) Calendar {
 	var c Calendar
 	for at := rapid.IntRange(0, 2).Draw(t, "opens"); at < 13; at += rapid.IntRange(1, 3).Draw(t, "pause") {
@@ -150,6 +166,7 @@ func drawLag(t *rapid.T, i, j int) Lag {
 func TestAgainstBruteForce(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := drawProblem(t, 5)
+		drawLimits(t, p)
 		compare(t, p)
 	})
 }
@@ -161,6 +178,8 @@ func TestEightJobsAgainstBruteForce(t *testing.T) {
 		"h=15 m=1 w=0-4,6-10,12-16 A2/w:m1 B1/w:m1 C3 D1/w:m1 E2/w! F1/w:m1 G1:m1 H0 A>C C>D<2 B>E E>F A>G+2 G>H",
 		"h=14 m=3 k=1,5:2 A2:m2 B2:m2:k1 C2:m1:k1 D3:m1 E1:k2 F1:m3 G2:m2 H1:k1 A>E B>F+1 C>G<3 D>H<0",
 		"h=16 m=2 w=0-3,8-11,13-16 d=0,8 A1/w:m1 B1/w:m2 C4 D1/w:m1 E1/w:m1 F1/w:m1 G1/w:m1 H1/w A>B B>C C>D D>E<1 used=A,F,G span=E,H",
+		"h=18 m=1 w=0-3,6-9,12-15 d=0,6,12 A1/w:m1 B1/w:m1 C4 D1/w:m1 E1/w:m1[0,13] F1/w:m1@0 G1/w:m1 H1/w:m1 A>C C>D F>A E>G+2 used<1=D,E span<2=A,G used=B,H",
+		"h=14 m=2,6:1 w=0-4,6-9,10-14 d=0,5,10 A2/w:m1 B1/w:m1[3,0] C2 D1/w:m2 E1/w:m1 F1/w:m1 G2/w:m1~ H0@10 A>C C>D<1 B>D E>F<2 D>H span<2=A,D used<2=E,F,G",
 		"h=12 m=2 A1:m1 B1:m1 C2:m2 D1:m1 E1:m1 F2:m2 G1:m1 H1:m2 A>C<0 B>C<0 D>F<1 E>F G>H+2 C>F<3",
 	} {
 		compare(t, parse(t, line))
@@ -183,4 +202,29 @@ func compare(t interface {
 			t.Fatalf("goal %d: %+v not proven", i, g)
 		}
 	}
+}
+
+// The least that a goal can be, whenever the schedule ends, is what trying all schedules finds.
+func TestFewestAgainstBruteForce(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawProblem(t, 4)
+		drawLimits(t, p)
+		p.Goals = nil
+		if p.Days == nil {
+			return
+		}
+		g := Goal{Kind: rapid.SampledFrom([]GoalKind{DaysUsed, DaysSpanned}).Draw(t, "kind")}
+		g.Jobs = rapid.SliceOfNDistinct(rapid.IntRange(0, len(p.Jobs)-1), 0, len(p.Jobs), rapid.ID[int]).Draw(t, "over")
+		want := -1
+		for _, starts := range schedules(p, p.Horizon) {
+			at, _ := place(p, starts)
+			if v := countDays(p, g, at); overLimit(p, at) < 0 && (want < 0 || v < want) {
+				want = v
+			}
+		}
+		got, ok := Fewest(p, g, Options{})
+		if ok != (want >= 0) || ok && got != (GoalValue{want, want}) {
+			t.Fatalf("%v %v, brute force has %d\n%+v", got, ok, want, p)
+		}
+	})
 }

@@ -31,6 +31,12 @@ var cases = []struct{ name, line, want string }{
 	{"the day before can not be saved", "d=0,10,20,30 A2 B2 C30 A>B+16 span=A,B used=A,B", "optimal 30 goals [{2 2} {2 2}]"},
 	{"goals in order", "d=0,10,20 m=1 A6 B3:m1 C3:m1 D20 A>B A>C+5 used=A,B used=C,A", "optimal 20 goals [{1 1} {2 2}]"},
 
+	{"a limit costs time", "d=0,10,20 m=1 A5:m1 B2:m1 C6 A>C+5 used<1=B,C", "optimal 16 [0 10 10]"},
+	{"a limit that costs nothing", "d=0,10,20 m=1 A5:m1 B2:m1 C6 A>C+5 used<2=B,C", "optimal 16 [0 5 10]"},
+	{"a span within a limit", "d=0,10,20,30 A2 B2 C30 A>B+5 span<1=A,B", "optimal 30"},
+
+	{"over the limit", "d=0,10,20 A2 B2 A>B+42 span<1=A,B", "infeasible"},
+	{"a limit of none", "d=0,10 A2 B2 used<0=B", "infeasible limit"},
 	{"a ring", "A1 B1 C1 A>B B>C C>A", "infeasible cycle [0 1 2] lags [0 1 2]"},
 	{"a greatest lag too short", "A1 B3 C1 A>B B>C A>C<2", "infeasible cycle [0 1 2] lags [0 1 2]"},
 	{"no span long enough", "w=0-4,10-14 A5/w!", "infeasible room [0]"},
@@ -45,7 +51,7 @@ var outcomes = map[Outcome]string{Malformed: "malformed", Infeasible: "infeasibl
 
 var troubles = map[TroubleKind]string{Cycle: "cycle", NoRoom: "room", EmptyWindow: "window", NoneFits: "none",
 	BadJob: "job", BadLag: "lag", BadResource: "resource", BadCalendar: "calendar", BadDays: "days", BadGoal: "goal",
-	BadHorizon: "horizon", OverspentSearch: "steps"}
+	BadLimit: "limit", OverLimit: "limit", BadHorizon: "horizon", OverspentSearch: "steps"}
 
 func TestCases(t *testing.T) {
 	for _, c := range cases {
@@ -96,6 +102,9 @@ func TestMalformed(t *testing.T) {
 		"calendar":   {Calendars: []Calendar{{{3, 5}, {4, 6}}}},
 		"days":       {Goals: []Goal{{}}},
 		"goal":       {Days: []int{0}, Goals: []Goal{{Jobs: []int{0}}}},
+		"limit":      {Days: []int{0}, Limits: []Limit{{Most: -1}}},
+		"limit no":   {Days: []int{0}, Limits: []Limit{{Goal: Goal{Jobs: []int{2}}}}},
+		"days no":    {Limits: []Limit{{}}},
 		"job [0] no": {Jobs: []Job{{Calendar: Clock, Uses: []Use{{Resource: 0, Amount: 1}}}}},
 	} {
 		r := Solve(p, Options{})

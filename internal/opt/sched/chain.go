@@ -145,11 +145,11 @@ func (b *board) lagsBehind(j, t int) []Link {
 // none where the level alone is too low.
 func (b *board) holders(j, t int) []Link {
 	m := b.m
-	at := m.lacking(j, t, b.free)
+	at := b.lastLacking(j, t)
 	if at < 0 || m.lacking(j, t, m.cap) >= 0 {
 		return nil
 	}
-	r := m.shortAt(j, at, b.free)
+	r := b.shortOf(j, at)
 	var links []Link
 	last := -1
 	for _, k := range m.users[r] {

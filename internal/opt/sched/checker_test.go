@@ -134,6 +134,11 @@ func countDays(p *Problem, g Goal, at []*placed) int {
 	return last - first + 1
 }
 
+// overLimit is the first limit that a schedule breaks, or -1.
+func overLimit(p *Problem, at []*placed) int {
+	return slices.IndexFunc(p.Limits, func(l Limit) bool { return countDays(p, l.Goal, at) > l.Most })
+}
+
 // wrong checks a whole result for what can be checked without solving: "" when all is well.
 func wrong(p *Problem, r *Result) string {
 	if r.Outcome != Optimal && r.Outcome != Feasible {
@@ -155,6 +160,9 @@ func wrong(p *Problem, r *Result) string {
 	}
 	if finish != r.Finish || r.Bound > finish || (r.Outcome == Optimal) != (r.Bound == finish) {
 		return fmt.Sprintf("finish %d, result says %d, bound %d, outcome %d", finish, r.Finish, r.Bound, r.Outcome)
+	}
+	if i := overLimit(p, at); i >= 0 {
+		return fmt.Sprintf("limit %d", i)
 	}
 	for i, g := range p.Goals {
 		if v := countDays(p, g, at); v != r.Goals[i].Value || r.Goals[i].Bound > v {

@@ -75,6 +75,27 @@ func (m *model) values(starts []int) []int {
 	return out
 }
 
+// within asks whether a schedule keeps the limits.
+func (m *model) within(starts []int) bool {
+	for _, l := range m.p.Limits {
+		if m.value(l.Goal, starts) > l.Most {
+			return false
+		}
+	}
+	return true
+}
+
+// restrict makes the limits rules of the search, and gives the first that can not be kept, or -1.
+func (e *engine) restrict() int {
+	for i, l := range e.m.p.Limits {
+		switches, ok := e.dayRules(l.Goal)
+		if !ok || !e.count(e.cards[e.addCard(switches, l.Most)]) || !e.propagate() {
+			return i
+		}
+	}
+	return -1
+}
+
 // dayRules gives a goal a switch for each day, on when the day counts, and rules from starts to switches. False: no
 // schedule is left.
 func (e *engine) dayRules(g Goal) (switches []int, ok bool) {

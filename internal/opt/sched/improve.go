@@ -23,17 +23,16 @@ type climb struct {
 	at    []int // where it goes on from
 	atEnd int
 	dice  dice
-	idle  int // tries since best
 }
 
 func newClimb(b *board) *climb {
 	return &climb{board: b, ahead: b.m.ahead(), end: b.m.horizon + 1, dice: 1}
 }
 
-// offer goes on from a schedule when it is better.
+// offer goes on from a schedule when it is better and keeps the limits.
 func (c *climb) offer(starts []int) {
-	if f := c.m.finish(starts); f < c.end {
-		c.best, c.end, c.at, c.atEnd, c.idle = starts, f, starts, f, 0
+	if f := c.m.finish(starts); f < c.end && c.m.within(starts) {
+		c.best, c.end, c.at, c.atEnd = starts, f, starts, f
 	}
 }
 
@@ -54,37 +53,41 @@ func (c *climb) improve(bound, steps int) {
 	if c.best == nil {
 		return
 	}
-	for limit := c.steps + steps; c.end > bound && c.steps < limit; c.idle++ {
+	for limit := c.steps + steps; c.end > bound && c.steps < limit; {
 		c.load(c.at)
 		list := c.byTime(false)
-		c.dice.disturb(list, 1+c.idle/50)
+		c.dice.disturb(list)
 		c.steps += len(list)
 		if !c.serial(list, c.ahead) {
 			continue
 		}
 		f := c.polish()
-		if f <= c.atEnd || c.dice.throw(200) == 0 {
+		if (f <= c.atEnd || c.dice.throw(500) == 0) && c.m.within(c.start) {
 			c.at, c.atEnd = slices.Clone(c.start), f
 		}
 		c.offer(slices.Clone(c.start))
 	}
 }
 
-// justified is a schedule after double justification.
+// justified is a schedule after double justification, if it still keeps the limits.
 func (c *climb) justified(starts []int) []int {
 	c.load(starts)
 	copy(c.low, c.root)
 	c.polish()
+	if !c.m.within(c.start) {
+		return starts
+	}
 	return slices.Clone(c.start)
 }
 
-// disturb moves a few jobs of the list to a place not far away; the longer nothing was found, the more.
-func (d *dice) disturb(list []int, more int) {
+// disturb moves one to three jobs of the list to a place not far away. With more of them, what is good in a schedule is lost: measured
+// on published sets.
+func (d *dice) disturb(list []int) {
 	n := len(list)
 	if n < 2 {
 		return
 	}
-	for range 3 + d.throw(5+min(more, n/4)) {
+	for range 1 + d.throw(3) {
 		from := d.throw(n)
 		to := min(max(from+d.throw(n/2+3)-(n/4+1), 0), n-1)
 		j := list[from]

@@ -11,8 +11,11 @@ func (b *board) justify(late bool, finish int) {
 			continue
 		}
 		s := b.start[j]
-		b.take(j)
 		lo, hi := b.window(j)
+		if late && hi <= s || !late && lo >= s {
+			continue
+		}
+		b.take(j)
 		if late {
 			s = b.latest(j, s, hi)
 		} else {
@@ -23,16 +26,22 @@ func (b *board) justify(late bool, finish int) {
 	b.finish = b.m.horizon
 }
 
-// byTime lists the jobs by falling end or by rising start.
+// byTime lists the jobs by falling end or by rising start. The list is good until the next call.
 func (b *board) byTime(falling bool) []int {
-	order := b.m.everyJob()
-	slices.SortStableFunc(order, func(x, y int) int {
+	n := b.m.jobs
+	list := b.order[:0]
+	for j, s := range b.start {
 		if falling {
-			return b.m.shape[y].end[b.start[y]] - b.m.shape[x].end[b.start[x]]
+			s = b.m.horizon - b.m.shape[j].end[s]
 		}
-		return b.start[x] - b.start[y]
-	})
-	return order
+		list = append(list, s*n+j)
+	}
+	slices.Sort(list)
+	for i := range list {
+		list[i] %= n
+	}
+	b.order = list
+	return list
 }
 
 // polish justifies right and left until the finish stops falling.

@@ -20,6 +20,7 @@ import (
 //	A>B A>B+3       B starts 0, or 3, or more after the end of A
 //	A>B<4           B starts at most 4 after the end of A
 //	used=A,B span=A goals
+//	used<2=A,B span<1=A limits
 func parse(tb testing.TB, line string) *Problem {
 	tb.Helper()
 	n := notation{tb: tb, p: &Problem{Horizon: 60}}
@@ -64,6 +65,9 @@ func (n *notation) word(w string) {
 		n.p.Horizon = n.number(value)
 	case key == "d":
 		n.p.Days = n.numbers(value)
+	case strings.Contains(key, "<") && set:
+		kind, most, _ := strings.Cut(key, "<")
+		n.p.Limits = append(n.p.Limits, Limit{Goal{map[string]GoalKind{"used": DaysUsed, "span": DaysSpanned}[kind], n.indices(value)}, n.number(most)})
 	case key == "used":
 		n.p.Goals = append(n.p.Goals, Goal{DaysUsed, n.indices(value)})
 	case key == "span":

@@ -10,8 +10,9 @@ type Problem struct {
 	Lags      []Lag
 	Resources []Resource
 	Calendars []Calendar
-	Days      []int  // first tick of each day, ascending from 0; needed by goals only
-	Goals     []Goal // after the earliest finish, in order of weight
+	Days      []int   // first tick of each day, ascending from 0; needed by limits and goals only
+	Limits    []Limit // kept by every schedule
+	Goals     []Goal  // after the earliest finish, in order of weight
 }
 
 // A Job is work of one kind without a gap of its own.
@@ -75,6 +76,12 @@ func AtMost(from, to Event, ticks int) Lag { return Lag{to, from, -ticks} }
 type Goal struct {
 	Kind GoalKind
 	Jobs []int
+}
+
+// A Limit is the most days that a goal may count.
+type Limit struct {
+	Goal
+	Most int
 }
 
 // GoalKind is what a goal counts.

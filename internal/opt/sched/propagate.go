@@ -4,9 +4,10 @@ package sched
 func (e *engine) propagate() bool {
 	for {
 		for e.head < len(e.trail) {
-			side := e.trail[e.head].side
+			r := e.trail[e.head]
+			side := r.side
 			e.head++
-			if !e.follow(side>>1, side&1 == 0) || !e.visit(side) {
+			if !e.follow(side>>1, side&1 == 0) || !e.visit(side, r.from, r.to) {
 				return false
 			}
 			for _, c := range e.cardsOf[side>>1] {

@@ -34,7 +34,7 @@ type Proof uint8
 // From the cheapest proof to the dearest.
 const (
 	ByPath     Proof = iota // lags, calendars, releases: the longest path
-	ByCapacity              // what must be held within a span exceeds the capacity there
+	ByCapacity              // what must be held within a span exceeds the capacity there, or a limit has no days left
 	BySearch                // every schedule with an earlier finish was excluded
 )
 
@@ -62,9 +62,11 @@ const (
 	BadCalendar                 // Item: spans not ascending and apart
 	BadDays                     // not ascending from 0, or goals without days
 	BadGoal                     // Item: unknown job or kind
+	BadLimit                    // Item: unknown job or kind, or fewer than no days
 	Cycle                       // Lags in a ring that no times can satisfy, through Jobs
 	NoRoom                      // Jobs[0] alone fits nowhere: no span is long enough, or no capacity wide enough
 	EmptyWindow                 // Jobs[0] has no start left once lags, windows and compulsory use are followed
+	OverLimit                   // Item: the limit; lags, windows and compulsory use alone take more days
 	NoneFits                    // a complete search found no schedule
 	OverspentSearch             // steps ran out before a first schedule
 )

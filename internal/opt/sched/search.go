@@ -9,6 +9,7 @@ const (
 	spent     verdict = iota // the steps ran out
 	exhausted                // no solution is left
 	found
+	refused // no solution is left under what was assumed
 )
 
 // A search looks for solutions by decisions, each "this job no later than now": a job that is refused its earliest
@@ -18,8 +19,10 @@ type search struct {
 	limit    int // of steps
 	restarts int
 	conf     int // conflicts since the restart
+	allconf  int
 	learned  int // clauses since the last forgetting
 	keep     int
+	assume   []lit // decided first; where one is refused, nothing is left
 	prefer   []int // starts to try first where they still may be: those of the best schedule
 }
 
@@ -41,6 +44,13 @@ func (s *search) next() verdict {
 			s.restart()
 			continue
 		}
+		if n := s.level(); n < len(s.assume) {
+			if s.excludes(s.assume[n]) {
+				return refused
+			}
+			s.decide(s.assume[n])
+			continue
+		}
 		l, open := s.choose()
 		if !open {
 			return found
@@ -60,6 +70,7 @@ func (s *search) resolve() bool {
 			return false
 		}
 		s.conf++
+		s.allconf++
 		s.learned++
 		s.decay()
 		if s.assert(lits, level) {

@@ -12,7 +12,7 @@ func Solve(p *Problem, o Options) Result {
 	if t.Kind != NoTrouble {
 		return Result{Outcome: Infeasible, Trouble: t}
 	}
-	s := &solver{m: m, steps: o.Steps}
+	s := &solver{m: m, steps: o.Steps, around: vicinity{free: 300, dice: 1}}
 	if s.steps <= 0 {
 		s.steps = DefaultSteps
 	}
@@ -29,17 +29,21 @@ type solver struct {
 	spent  int // apart from those that the climb counts
 	top    *search
 	bottom *search
+	around vicinity
 	closed bool // nothing better than the best exists
 }
 
 func (s *solver) solve() Result {
-	e := newEngine(s.m)
 	if s.m.jobs == 0 {
 		return Result{Outcome: Optimal}
 	}
+	e := newEngine(s.m)
 	e.pairs()
 	if !e.root() {
 		return Result{Outcome: Infeasible, Trouble: s.emptied(e), Steps: e.steps}
+	}
+	if i := e.restrict(); i >= 0 {
+		return Result{Outcome: Infeasible, Trouble: Trouble{Kind: OverLimit, Item: i}, Steps: e.steps}
 	}
 	s.climb = newClimb(newBoard(s.m, e))
 	s.firstBound(e)
@@ -48,6 +52,16 @@ func (s *solver) solve() Result {
 	r := s.result()
 	r.Steps = s.used()
 	return r
+}
+
+// ready is an engine at its root, with all rules, of a model that has been found to have one.
+func (m *model) ready() *engine {
+	e := newEngine(m)
+	e.pairs()
+	if !e.root() || e.restrict() >= 0 {
+		panic("sched: a root that held fails")
+	}
+	return e
 }
 
 // emptied names the job without a start in a conflict at the root.
@@ -93,13 +107,13 @@ func (s *solver) refute(e *engine) int {
 	return f
 }
 
-func (s *solver) used() int { return s.spent + placement*s.climb.steps }
+func (s *solver) used() int { return s.spent + s.climb.steps/placements }
 
-// placement is about what one placement tried costs in bound changes.
-const placement = 4
+// placements is about how many placements tried cost as much as one step.
+const placements = 4
 
-// rounds gives the three searches turns of growing length: around the best schedule, below it, and above the bound; the
-// last gets less, for a better schedule is worth more than a better bound.
+// rounds gives the searches turns of growing length: around the best schedule by lists and by complete search of its
+// vicinity, below it, and above the bound; the last gets less, for a better schedule is worth more than a better bound.
 func (s *solver) rounds() {
 	budget := s.steps
 	if len(s.m.p.Goals) > 0 {
@@ -107,12 +121,11 @@ func (s *solver) rounds() {
 	}
 	left := func(turn int) int { return max(0, min(turn, budget-s.used())) }
 	for turn := 1 + budget/64; !s.done() && s.used() < budget; turn += turn / 2 {
-		s.improve(s.bound, left(turn)/placement)
-		if !s.done() {
-			s.fromAbove(left(turn))
-		}
-		if !s.done() {
-			s.fromBelow(left(turn / 8))
+		s.improve(s.bound, left(2*turn)*placements)
+		for _, search := range []func(int){s.fromAbove, s.nearby, func(turn int) { s.fromBelow(turn / 8) }} {
+			if !s.done() {
+				search(left(turn))
+			}
 		}
 	}
 }
@@ -122,12 +135,7 @@ func (s *solver) done() bool { return s.closed || s.best != nil && s.end == s.bo
 // fromAbove looks for a schedule that ends before the best one.
 func (s *solver) fromAbove(turn int) {
 	if s.top == nil {
-		e := newEngine(s.m)
-		e.pairs()
-		s.top = newSearch(e, 0)
-		if !e.root() {
-			panic("sched: a root that held fails")
-		}
+		s.top = newSearch(s.m.ready(), 0)
 	}
 	before := s.top.steps
 	s.top.limit = before + turn
@@ -137,10 +145,15 @@ func (s *solver) fromAbove(turn int) {
 		s.offer(starts)
 	}
 	if v == exhausted {
-		s.closed = true
-		if s.best != nil && s.end > s.bound {
-			s.bound, s.proof = s.end, BySearch
-		}
+		s.nothingBetter()
+	}
+}
+
+// nothingBetter: the best schedule is proven the best, or there is none.
+func (s *solver) nothingBetter() {
+	s.closed = true
+	if s.best != nil && s.end > s.bound {
+		s.bound, s.proof = s.end, BySearch
 	}
 }
 
@@ -148,10 +161,8 @@ func (s *solver) fromAbove(turn int) {
 func (s *solver) fromBelow(turn int) {
 	for turn > 0 && !s.done() {
 		if s.bottom == nil {
-			e := newEngine(s.m)
-			e.pairs()
-			s.bottom = newSearch(e, 0)
-			if !e.root() || !e.raise(atMost(s.m.jobs, s.bound), reason{}) {
+			s.bottom = newSearch(s.m.ready(), 0)
+			if !s.bottom.raise(atMost(s.m.jobs, s.bound), reason{}) {
 				s.raiseBound()
 				continue
 			}

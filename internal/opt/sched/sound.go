@@ -34,7 +34,7 @@ func (p *Problem) flaw() Trouble {
 func (p *Problem) has(job int) bool { return job >= 0 && job < len(p.Jobs) }
 
 func (p *Problem) goalFlaw() Trouble {
-	if len(p.Goals) > 0 && len(p.Days) == 0 || len(p.Days) > 0 && p.Days[0] != 0 {
+	if len(p.Goals)+len(p.Limits) > 0 && len(p.Days) == 0 || len(p.Days) > 0 && p.Days[0] != 0 {
 		return Trouble{Kind: BadDays}
 	}
 	for i := 1; i < len(p.Days); i++ {
@@ -43,15 +43,25 @@ func (p *Problem) goalFlaw() Trouble {
 		}
 	}
 	for i, g := range p.Goals {
-		sound := g.Kind <= DaysSpanned
-		for _, j := range g.Jobs {
-			sound = sound && p.has(j)
-		}
-		if !sound {
+		if !p.goalSound(g) {
 			return Trouble{Kind: BadGoal, Item: i}
 		}
 	}
+	for i, l := range p.Limits {
+		if l.Most < 0 || !p.goalSound(l.Goal) {
+			return Trouble{Kind: BadLimit, Item: i}
+		}
+	}
 	return Trouble{}
+}
+
+func (p *Problem) goalSound(g Goal) bool {
+	for _, j := range g.Jobs {
+		if !p.has(j) {
+			return false
+		}
+	}
+	return g.Kind <= DaysSpanned
 }
 
 func (p *Problem) jobSound(j *Job) bool {
