@@ -109,7 +109,7 @@ var days = record("when and by whom the work is done, and what has been done", f
 	part("jobs", "work of your own, by name", named("job", job, func(j *Job, e text.Entry) { j.Name, j.At = e.Key, e.At }), func(d *Days) *[]Job { return &d.Own }).unless("none").like("{paint the ceiling: {takes: 3 h}}"),
 	part("done", "what happened, by the name of the job", named("job", done, func(d *Done, e text.Entry) { d.Name, d.At = e.Key, e.At }), func(d *Days) *[]Done { return &d.Done }).unless("nothing yet").like("{protect: {started: 2026-03-07 8:00, took: 1 h}}"),
 	part("promises", "what has a date that can not be moved, by name", named("promise", promise, func(p *Promise, e text.Entry) { p.Name, p.At = e.Key, e.At }), func(d *Days) *[]Promise { return &d.Promises }).unless("none").like("{rough inspection: {on: 2026-03-12 9:00}}"),
-	part("at most without", "how many days in all the WC, water or power may be off", withoutForm, func(d *Days) *Without { return &d.Without }).unless("as few as the earliest finish allows").like("{WC: 9, water: 2}"),
+	part("at most without", "on how many days in all the WC, water or power may be off; the plan keeps to it, also where it ends later for it", withoutForm, func(d *Days) *Without { return &d.Without }).unless("as few as the earliest finish allows").like("{WC: 9, water: 2}"),
 	part("hired", "tools that cost by the day, by name", named("tool", hired, func(h *Hired, e text.Entry) { h.Name, h.At = e.Key, e.At }), func(d *Days) *[]Hired { return &d.Hired }).unless("none").like("{wet saw: {for: [set]}}"),
 )
 

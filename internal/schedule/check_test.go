@@ -14,7 +14,7 @@ func wrong(d document.Days, p Plan) string {
 	if !p.Planned {
 		return ""
 	}
-	for _, look := range []func(document.Days, Plan) string{wrongHours, wrongPeople, wrongWork, wrongWaits, wrongSpace, wrongCards} {
+	for _, look := range []func(document.Days, Plan) string{wrongHours, wrongPeople, wrongWork, wrongWaits, wrongSpace, wrongCards, wrongLacks} {
 		if bad := look(d, p); bad != "" {
 			return bad
 		}
@@ -168,6 +168,25 @@ func wrongCards(_ document.Days, p Plan) string {
 		for s := range t.Sessions {
 			if !seen[CardWork{i, s}] {
 				return t.Name + " is on no card"
+			}
+		}
+	}
+	return ""
+}
+
+// wrongLacks: each job's days without something are among those told, and as many are counted as are told.
+func wrongLacks(_ document.Days, p Plan) string {
+	told := map[string]Lack{}
+	for _, l := range p.Lacks {
+		told[l.What] = l
+		if len(l.Dates) != l.Count.Days || l.Count.Least > l.Count.Days {
+			return fmt.Sprintf("%s: %d dates, counted %+v", l.What, len(l.Dates), l.Count)
+		}
+	}
+	for _, t := range p.Tasks {
+		for _, what := range t.Stops {
+			if l, ok := told[what]; what != "WC" && t.End > t.Start && t.Started == (t.State == Done) && (!ok || !slices.Contains(l.Dates, t.Start.Date())) {
+				return fmt.Sprintf("%s takes %s on a day that is not told", t.Name, what)
 			}
 		}
 	}

@@ -58,7 +58,24 @@ func (q *problem) addGoals(o attempt) {
 	for _, g := range q.goals {
 		q.Goals = append(q.Goals, q.goalOf(g))
 	}
-	q.limitWC(o)
+	q.addLimits(o)
+}
+
+// addLimits: no plan has more days without something than is allowed.
+func (q *problem) addLimits(o attempt) {
+	for i, days := range o.allowed {
+		if days >= 0 && len(q.lackJobs(lacks[i])) > 0 {
+			q.Limits = append(q.Limits, sched.Limit{Goal: q.goalOf(goal{"lack", i}), Most: days + nights(lacks[i])})
+		}
+	}
+}
+
+// nights is what a count of days has too many: the WC is missed at night, and on its last day it is back.
+func nights(what string) int {
+	if what == "WC" {
+		return 1
+	}
+	return 0
 }
 
 func (q *problem) goalOf(g goal) sched.Goal {
@@ -73,18 +90,6 @@ func (q *problem) goalOf(g goal) sched.Goal {
 	return sched.Goal{Kind: sched.DaysUsed, Jobs: q.lackJobs(lacks[g.of])}
 }
 
-// limitWC: the WC is in place so many days after it was taken out at the latest.
-func (q *problem) limitWC(o attempt) {
-	l, ok := q.m.limitOf("WC")
-	out, in := q.wcJobs()
-	if !ok || o.dropLimits || in == nil {
-		return
-	}
-	for _, i := range in {
-		q.Lags = append(q.Lags, sched.AtMost(sched.Start(out), sched.End(i), l.days*ticksADay))
-	}
-}
-
 // wcJobs: what takes the WC away, or the start where it is out already, and what puts it in; nil where nothing does.
 func (q *problem) wcJobs() (out int, in []int) {
 	out = q.beginJob()
@@ -96,7 +101,7 @@ func (q *problem) wcJobs() (out int, in []int) {
 	return out, q.m.of(WC)
 }
 
-// lackJobs are the jobs on whose days something is missing; for the WC, those from the first to the last of which it is.
+// lackJobs are the jobs on whose days something is missing, those done too; for the WC, those from the first to the last of which it is.
 func (q *problem) lackJobs(what string) []int {
 	if what == "WC" {
 		if out, in := q.wcJobs(); in != nil {
@@ -106,11 +111,19 @@ func (q *problem) lackJobs(what string) []int {
 	}
 	var out []int
 	for i := range q.m.tasks {
-		if t := &q.m.tasks[i]; t.State != Done && slices.Contains(t.Stops, what) {
+		if t := &q.m.tasks[i]; t.takesTime() && slices.Contains(t.Stops, what) {
 			out = append(out, i)
 		}
 	}
 	return out
+}
+
+// takesTime: it is known when, and it is not over at once.
+func (t *task) takesTime() bool {
+	if t.State == Done {
+		return t.Started && t.End > t.Start
+	}
+	return t.Work > 0
 }
 
 // roomJobs are the jobs that somebody comes to the room for; today's done ones too, for somebody is there.
@@ -160,12 +173,5 @@ func (m *maker) promises() {
 			b.before = append(b.before, m.refers(n)...)
 		}
 		m.promised = append(m.promised, b)
-	}
-}
-
-// gaveUp tells what the plan does not keep.
-func (m *maker) gaveUp(o attempt) {
-	if l, ok := m.limitOf("WC"); ok && o.dropLimits {
-		m.found(diag.Look, "wc-too-long", l.at, "no plan has the WC back within {0} days", "set the WC earlier by hand, give more hours, or find another for that time", diag.N(l.days))
 	}
 }

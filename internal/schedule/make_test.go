@@ -184,7 +184,7 @@ func TestFindings(t *testing.T) {
   done: {a: {started: 2026-03-02 18:00}}`, "overdue", "a should be finished by now: 1 h of work were planned", "mark it finished"},
 		{`jobs: {a: {takes: 1 h, takes away: water}, b: {takes: 1 h, takes away: water, after: a}}
   hours: {every day: 8 to 9}
-  at most without: {water: 1}`, "too-long-without", "water is off on 2 days; at most 1 were wanted", "same day"},
+  at most without: {water: 1}`, "too-long-without", "water is off on 2 days, and no plan has fewer; at most 1 were wanted", "fewer days"},
 		{`
   pace: {protect: 2 h}
   done: {protect: {started: 2026-03-02 18:00, took: 1 h}}`, "own-pace", "protect took 1 h; planned were 2 h", "write it under pace"},

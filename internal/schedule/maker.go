@@ -48,6 +48,8 @@ type maker struct {
 	blocks   []block    // floors that nobody may walk on
 	promised []promised // what each promise binds
 
+	fewest [len(lacks)]Count // days without each, where the wish for fewer can not be met
+
 	findings diag.List
 	assumed  []diag.Assumption
 }

@@ -298,15 +298,19 @@ func (m *maker) waitsFrom(o attempt) (waits, holds []unit.Minutes) {
 		}
 		return o.ends[task]
 	}
+	lasts := m.waited
+	if o.shortest {
+		lasts = m.shortest
+	}
 	for _, l := range m.links {
 		var long unit.Minutes
 		if l.wait != nil {
-			long = m.waited(*l.wait, at(l.from))
+			long = lasts(*l.wait, at(l.from))
 		}
 		waits = append(waits, long)
 	}
 	for _, b := range m.blocks {
-		holds = append(holds, m.waited(b.wait, at(b.task)))
+		holds = append(holds, lasts(b.wait, at(b.task)))
 	}
 	return waits, holds
 }

@@ -169,6 +169,11 @@ func TestRandomDays(t *testing.T) {
 		if !p.Planned && !notes.Stops() {
 			r.Fatalf("no plan and no reason\n%s\n%v", src, notes)
 		}
+		for _, l := range p.Lacks {
+			if over := overLimits(notes); p.Planned && (l.Limit >= 0 && len(l.Dates) > l.Limit) != strings.Contains(over, missed(l.What, len(l.Dates))) {
+				r.Fatalf("without %s %v, at most %d, told %q\n%s", l.What, l.Dates, l.Limit, over, src)
+			}
+		}
 	})
 }
 
@@ -193,10 +198,16 @@ func drawDays(r *rapid.T) string {
 		if rapid.IntRange(0, 3).Draw(r, "window") == 0 {
 			fmt.Fprintf(&b, ", within: %d h", waits+rapid.IntRange(1, 40).Draw(r, "within"))
 		}
+		if rapid.IntRange(0, 2).Draw(r, "takes away") == 0 {
+			fmt.Fprintf(&b, ", takes away: [%s]", rapid.SampledFrom([]string{"water", "power", "water, power"}).Draw(r, "away"))
+		}
 		fmt.Fprintf(&b, ", place: %s, in one go: %s}\n", rapid.SampledFrom([]string{"room", "shop"}).Draw(r, "place"), rapid.SampledFrom([]string{"yes", "no"}).Draw(r, "whole"))
 	}
 	if rapid.IntRange(0, 2).Draw(r, "done") == 0 {
 		fmt.Fprintf(&b, "  done: {j0: {started: 2026-03-0%d 9:00, took: %d min}}\n", rapid.IntRange(2, 5).Draw(r, "day"), rapid.IntRange(10, 300).Draw(r, "took"))
+	}
+	if rapid.Bool().Draw(r, "limited") {
+		fmt.Fprintf(&b, "  at most without: {water: %d, power: %d}\n", rapid.IntRange(0, 3).Draw(r, "water"), rapid.IntRange(0, 3).Draw(r, "power"))
 	}
 	if rapid.IntRange(0, 2).Draw(r, "promise") == 0 {
 		fmt.Fprintf(&b, "  promises: {visit: {on: 2026-03-%02d 10:00, after: j0}}\n", rapid.IntRange(2, 20).Draw(r, "on"))

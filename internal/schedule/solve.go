@@ -11,14 +11,17 @@ import (
 
 // attempt says what is given up, and where the tasks ended before.
 type attempt struct {
-	dropLimits, dropPromises bool
-	ends                     []calendar.Moment
+	allowed      allowance
+	dropPromises bool
+	ends         []calendar.Moment
+	shortest     bool // waits are as in the warmest room that was read
 }
 
 // Budgets in steps: for a first plan that bounds the time looked at, and for the best one.
 const (
-	firstSteps = 20_000
-	bestSteps  = 800_000
+	firstSteps   = 20_000
+	limitedSteps = 200_000
+	bestSteps    = 500_000
 )
 
 // plan makes everything.
@@ -46,44 +49,102 @@ func (m *maker) plan() Plan {
 	return m.best()
 }
 
-// best tries the whole plan, and gives up what can not be met: first limits, then windows, then promises.
+// best tries the whole plan, and gives up what can not be met: first limits, as little of them as can be; then windows, then promises.
 func (m *maker) best() Plan {
-	var first sched.Result
-	for n, o := range []attempt{{}, {dropLimits: true}, {}, {}, {dropPromises: true}, {dropLimits: true, dropPromises: true}} {
-		if (n == 2 || n == 3) && !m.lapseUnmet() || n > 3 && len(m.days.Promises) == 0 {
-			continue
-		}
-		q, r := m.settled(o)
-		if r.Starts != nil {
-			m.gaveUp(o)
-			return m.tell(q, r)
-		}
-		if n == 0 {
-			first = r
+	wanted := m.wanted()
+	first, found := m.keeping(attempt{allowed: wanted})
+	for range 2 { // a coat put on anew has a window of its own
+		if found == nil && m.lapseUnmet() {
+			_, found = m.keeping(attempt{allowed: wanted})
 		}
 	}
-	m.impossible(first)
-	return Plan{}
+	if found == nil && len(m.days.Promises) > 0 {
+		_, found = m.keeping(attempt{allowed: wanted, dropPromises: true})
+	}
+	if found == nil {
+		m.impossible(first)
+		return Plan{}
+	}
+	return m.tell(found.q, found.r)
 }
 
-// settled solves until the waits fit the temperatures at which they run.
-func (m *maker) settled(o attempt) (*problem, sched.Result) {
-	q, r := m.solve(o)
-	for range 4 {
-		if r.Starts == nil || !m.changing() {
-			break
-		}
-		o.ends = nil
-		for i := range m.tasks {
-			o.ends = append(o.ends, m.moment(r.Ends[i]))
-		}
-		waits, holds := m.waitsFrom(o)
-		if covers(q.waits, waits) && covers(q.holds, holds) {
-			break
-		}
-		q, r = m.solve(o)
+// solution is a problem with its result.
+type solution struct {
+	q *problem
+	r sched.Result
+}
+
+// keeping tries to keep the limits, then to break them as little as can be, then without any. The first result tells why there is none.
+func (m *maker) keeping(o attempt) (first sched.Result, found *solution) {
+	q, first := m.settled(o)
+	if first.Starts != nil {
+		return first, &solution{q, first}
 	}
-	return q, r
+	if m.relax(&o) {
+		if q, r := m.settled(o); r.Starts != nil {
+			return first, &solution{q, r}
+		}
+	}
+	if o.allowed = nil; len(q.Limits) > 0 {
+		if q, r := m.settled(o); r.Starts != nil {
+			return first, &solution{q, r}
+		}
+	}
+	return first, nil
+}
+
+// settled solves until the waits fit the temperatures at which they run: with first plans, and then with the best.
+func (m *maker) settled(o attempt) (*problem, sched.Result) {
+	q, r := m.first(o)
+	for range 2 {
+		if m.fits(q, r, &o) {
+			break
+		}
+		q, r = m.first(o)
+	}
+	q, r = m.better(q, r, o)
+	for range 4 {
+		if m.fits(q, r, &o) {
+			break
+		}
+		q, r = m.first(o)
+		q, r = m.better(q, r, o)
+	}
+	return q, m.humble(r, q, o)
+}
+
+// fits reports whether no wait takes longer than planned where it lies in the result, and notes when the tasks end there.
+func (m *maker) fits(q *problem, r sched.Result, o *attempt) bool {
+	if r.Starts == nil || !m.changing() {
+		return true
+	}
+	o.ends = nil
+	for i := range m.tasks {
+		o.ends = append(o.ends, m.moment(r.Ends[i]))
+	}
+	waits, holds := m.waitsFrom(*o)
+	return covers(q.waits, waits) && covers(q.holds, holds)
+}
+
+// humble claims no more than is proven where waits take less time at other times: the bound is then that of the shortest waits.
+func (m *maker) humble(r sched.Result, q *problem, o attempt) sched.Result {
+	if r.Starts == nil || !m.changing() {
+		return r
+	}
+	o.shortest = true
+	least := m.newProblem(q.Horizon)
+	least.fill(o)
+	if covers(least.waits, q.waits) && covers(least.holds, q.holds) {
+		return r
+	}
+	least.Goals = nil
+	if b := m.known.solve(&least.Problem, sched.Options{Steps: firstSteps, Known: r.Starts}); b.Starts != nil {
+		r.Bound = min(r.Bound, b.Bound)
+	}
+	if r.Bound < r.Finish {
+		r.Outcome = sched.Feasible
+	}
+	return r
 }
 
 // covers reports whether no wait is longer than planned.
@@ -96,21 +157,26 @@ func covers(planned, now []unit.Minutes) bool {
 	return true
 }
 
-// solve finds a first plan within a generous time, and then the best one within what that took.
-func (m *maker) solve(o attempt) (*problem, sched.Result) {
+// first finds a first plan within a generous time.
+func (m *maker) first(o attempt) (*problem, sched.Result) {
 	q := m.newProblem(m.horizon())
 	q.fill(o)
 	q.Goals = nil
-	r := m.known.solve(&q.Problem, firstSteps)
+	steps := firstSteps
+	if len(q.Limits) > 0 { // rules of thumb may miss every plan that keeps them
+		steps = limitedSteps
+	}
+	return q, m.known.solve(&q.Problem, sched.Options{Steps: steps})
+}
+
+// better finds the best plan within what the first one took.
+func (m *maker) better(q *problem, r sched.Result, o attempt) (*problem, sched.Result) {
 	if r.Starts == nil {
 		return q, r
 	}
 	short := m.newProblem(min(q.Horizon, r.Finish+ticksADay-r.Finish%ticksADay))
 	short.fill(o)
-	better := m.known.solve(&short.Problem, bestSteps)
-	if better.Starts == nil {
-		return q, r
-	}
+	better := m.known.solve(&short.Problem, sched.Options{Steps: bestSteps, Known: r.Starts})
 	short.early = earliest{&short.Problem, better}
 	if r.Finish == better.Finish {
 		short.early = earliest{&q.Problem, r}

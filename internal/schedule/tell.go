@@ -229,14 +229,15 @@ func (t *teller) meanwhile() {
 // counts tells the goals: days in the room, of hire, without something.
 func (t *teller) counts() {
 	for i, g := range t.q.goals {
-		c := Count{t.r.Goals[i].Value, t.r.Goals[i].Bound}
+		v := t.r.Goals[i]
+		c := Count{v.Value, v.Bound}
 		switch g.what {
 		case "trips":
 			t.Trips = c
 		case "hire":
 			t.hire(g.of, c)
 		case "lack":
-			t.lack(lacks[g.of], c)
+			t.lack(g.of, countOf(lacks[g.of], v))
 		}
 	}
 	slices.SortFunc(t.Lacks, func(a, b Lack) int { return cmp.Compare(a.What, b.What) })
@@ -258,31 +259,39 @@ func (t *teller) hire(tool int, c Count) {
 func lastDate(j Task) calendar.Date { return (j.Sessions[len(j.Sessions)-1].To - 1).Date() }
 
 // lack lists the days on which something is missing and holds them against the limit.
-func (t *teller) lack(what string, c Count) {
-	l := Lack{What: what, At: t.m.days.At, Count: c, Limit: -1}
-	if limit, ok := t.m.limitOf(what); ok {
+func (t *teller) lack(i int, c Count) {
+	l := Lack{What: lacks[i], At: t.m.days.At, Count: c, Limit: -1, Dates: t.missing(lacks[i])}
+	if limit, ok := t.m.limitOf(l.What); ok {
 		l.Limit, l.At = limit.days, limit.at
 	}
-	for _, i := range t.q.lackJobs(what) {
-		if i >= len(t.m.tasks) {
-			l.Dates = append(l.Dates, t.m.begin().Date())
-			continue
-		}
-		for _, s := range t.Tasks[t.place[i]].Sessions {
-			for d := s.From.Date(); d <= (s.To - 1).Date(); d++ {
-				l.Dates = append(l.Dates, d)
-			}
-		}
-	}
-	slices.Sort(l.Dates)
-	l.Dates = slices.Compact(l.Dates)
-	if what == "WC" && len(l.Dates) > 0 {
-		l.Dates = between(l.Dates[0], l.Dates[len(l.Dates)-1])
-	}
-	if l.Limit >= 0 && len(l.Dates) > l.Limit && what != "WC" {
-		t.m.found(diag.Look, "too-long-without", l.At, "{0} is off on {1} days; at most {2} were wanted", "do those jobs on the same day by hand, or allow more days", diag.T(what), diag.N(len(l.Dates)), diag.N(l.Limit))
+	if l.Limit >= 0 && len(l.Dates) > l.Limit {
+		t.m.overLimit(l, t.m.fewest[i])
 	}
 	t.Lacks = append(t.Lacks, l)
+}
+
+// missing are the dates on which something is missing: for the WC, those on which there is none at night.
+func (t *teller) missing(what string) []calendar.Date {
+	var dates []calendar.Date
+	for _, i := range t.q.lackJobs(what) {
+		if i >= len(t.m.tasks) {
+			dates = append(dates, t.m.begin().Date())
+			continue
+		}
+		j := t.Tasks[t.place[i]]
+		if len(j.Sessions) == 0 {
+			dates = append(dates, j.Start.Date())
+		}
+		for _, s := range j.Sessions {
+			dates = append(dates, between(s.From.Date(), max(s.From, s.To-1).Date())...)
+		}
+	}
+	slices.Sort(dates)
+	dates = slices.Compact(dates)
+	if n := len(dates); what == "WC" && n > 0 {
+		return between(dates[0], dates[n-1]-1)
+	}
+	return dates
 }
 
 func between(from, to calendar.Date) []calendar.Date {

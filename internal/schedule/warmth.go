@@ -110,6 +110,22 @@ func (m *maker) long(w wait, from calendar.Moment) unit.Minutes {
 	return cure.Wait(cure.Cement, temps, w.label, unit.Minutes(from))
 }
 
+// shortest is how long a wait takes where it is as warm as was ever read: it is never less.
+func (m *maker) shortest(w wait, from calendar.Moment) unit.Minutes {
+	long, temps := m.waited(w, from), m.tempsOf(w.subject)
+	if !w.cement || len(temps) == 0 {
+		return long
+	}
+	_, warmest := temps.Range(0, ever)
+	if warm := cure.Wait(cure.Cement, cure.History{{Temp: warmest}}, w.label, 0); warm != cure.Never {
+		return min(long, warm)
+	}
+	return long
+}
+
+// ever is after all readings.
+const ever unit.Minutes = 1 << 40
+
 // checkWarmth tells of work that is done and hardens where it is colder or warmer than the label allows, in the room or on the surface, or where
 // nothing hardens.
 func (m *maker) checkWarmth(w wait, task *Task, to calendar.Moment) {

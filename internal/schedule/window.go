@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"dryfit/internal/diag"
+	"dryfit/internal/opt/sched"
 )
 
 // lapseMissed finds windows that have shut already: the coat before is done, and from now on its time is over.
@@ -105,7 +106,7 @@ func (m *maker) plansWithout(windows []int) bool {
 	}
 	q := m.newProblem(m.horizon())
 	q.fill(attempt{})
-	r := m.known.solve(&q.Problem, firstSteps)
+	r := m.known.solve(&q.Problem, sched.Options{Steps: firstSteps})
 	for _, i := range windows {
 		m.links[i].lapsed = false
 	}

@@ -153,3 +153,22 @@ func (b *board) shortOf(j, t int) int {
 	}
 	return -1
 }
+
+// sound asks whether starts are those of a schedule, but for limits, by putting one job after the other on the board.
+func (b *board) sound(starts []int) bool {
+	b.clear()
+	copy(b.low, b.root)
+	for j, s := range starts {
+		if len(starts) != b.m.jobs || s < 0 || s > b.m.horizon || b.m.shape[j].end[s] < 0 {
+			return false
+		}
+		if b.start[j] == s {
+			continue
+		}
+		if lo, hi := b.window(j); b.m.fixed[j] || s < lo || s > hi || b.lastLacking(j, s) >= 0 {
+			return false
+		}
+		b.put(j, s)
+	}
+	return starts != nil
+}

@@ -96,7 +96,8 @@ const (
 
 // Options bound the effort.
 type Options struct {
-	Steps int // bound changes and placements tried; 0: DefaultSteps
+	Steps int   // clauses visited, bound changes and, four to a step, placements tried; 0: DefaultSteps
+	Known []int // starts of a schedule to better; nil, or one that breaks a rule: none is known
 }
 
 // DefaultSteps is some seconds of one core on the hardest problems; most need a small part of it.

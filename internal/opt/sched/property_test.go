@@ -173,6 +173,28 @@ func TestFewSteps(t *testing.T) {
 	})
 }
 
+// With next to no steps, a schedule that is known is kept, and one that breaks a rule is not taken for one.
+func TestKnown(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawProblem(t, 6)
+		drawLimits(t, p)
+		p.Goals = nil
+		best, r := result(t, p, Options{})
+		if best == nil {
+			return
+		}
+		known := slices.Clone(r.Starts)
+		_, again := result(t, p, Options{Steps: 1, Known: known})
+		if again.Starts == nil || again.Finish != r.Finish {
+			t.Fatalf("%d known, %+v found", r.Finish, again)
+		}
+		known[rapid.IntRange(0, len(known)-1).Draw(t, "job")] += rapid.IntRange(-4, 4).Draw(t, "moved")
+		if _, again = result(t, p, Options{Steps: 1, Known: known}); again.Starts != nil && again.Finish < r.Finish {
+			t.Fatalf("%d is the best, %+v", r.Finish, again)
+		}
+	})
+}
+
 // Each job alone can start as late as its Latest, the others as they may, and all still finish in time.
 func TestLatest(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

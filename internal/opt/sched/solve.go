@@ -12,7 +12,7 @@ func Solve(p *Problem, o Options) Result {
 	if t.Kind != NoTrouble {
 		return Result{Outcome: Infeasible, Trouble: t}
 	}
-	s := &solver{m: m, steps: o.Steps, around: vicinity{free: 300, dice: 1}}
+	s := &solver{m: m, steps: o.Steps, known: o.Known, around: vicinity{free: 300, dice: 1}}
 	if s.steps <= 0 {
 		s.steps = DefaultSteps
 	}
@@ -23,6 +23,7 @@ func Solve(p *Problem, o Options) Result {
 type solver struct {
 	m     *model
 	steps int // that may be spent
+	known []int
 	*climb
 	bound  int
 	proof  Proof
@@ -47,6 +48,9 @@ func (s *solver) solve() Result {
 	}
 	s.climb = newClimb(newBoard(s.m, e))
 	s.firstBound(e)
+	if s.sound(s.known) {
+		s.offer(s.known)
+	}
 	s.construct()
 	s.rounds()
 	r := s.result()
