@@ -220,7 +220,7 @@ func (r *rechecker) dayCounts(d readDays) {
 				trips[day] = true
 			}
 			for _, what := range j.Stops {
-				if j.State != "done" && off[what] != nil {
+				if off[what] != nil {
 					off[what][day] = true
 				}
 			}
