@@ -1,7 +1,6 @@
 package export_test
 
 import (
-	"bytes"
 	"encoding/json"
 	"os"
 	"slices"
@@ -115,8 +114,9 @@ func TestWhatIsNotRechecked(t *testing.T) {
 	if wrong := recheck(text); len(wrong) > 0 {
 		t.Fatalf("before any change:\n%s", summary(wrong))
 	}
-	for key, paths := range leavesOf(t, text) {
-		missed[key] = !noticed(t, text, paths)
+	tree := treeOf(t, text)
+	for key, paths := range leavesOf(tree) {
+		missed[key] = !noticed(t, tree, paths)
 	}
 	var list []string
 	for key, m := range missed {
@@ -145,13 +145,7 @@ func golden(t *testing.T, file, got string) {
 }
 
 // leavesOf lists where each key's values stand: by the path without indexes, the paths with them.
-func leavesOf(t *testing.T, text []byte) map[string][]mutation {
-	d := json.NewDecoder(bytes.NewReader(text))
-	d.UseNumber()
-	var tree any
-	if err := d.Decode(&tree); err != nil {
-		t.Fatal(err)
-	}
+func leavesOf(tree any) map[string][]mutation {
 	out := map[string][]mutation{}
 	collect(out, tree, "", "")
 	return out
@@ -179,11 +173,11 @@ func collect(out map[string][]mutation, v any, key, path string) {
 }
 
 // noticed tries a key's values, spread over the file, until one change is found out.
-func noticed(t *testing.T, text []byte, all []mutation) bool {
+func noticed(t *testing.T, tree any, all []mutation) bool {
 	slices.SortFunc(all, func(a, b mutation) int { return strings.Compare(a.path, b.path) })
 	const tries = 9
 	for i := range tries {
-		changed, err := all[i*(len(all)-1)/(tries-1)].apply(text)
+		changed, err := all[i*(len(all)-1)/(tries-1)].apply(tree)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -4,7 +4,9 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"maps"
 	"math/big"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -168,8 +170,9 @@ func TestRecheckFindsMutations(t *testing.T) {
 	if wrong := recheck(text); len(wrong) > 0 {
 		t.Fatalf("before any change:\n%s", summary(wrong))
 	}
+	tree := treeOf(t, text)
 	for _, m := range mutations {
-		changed, err := m.apply(text)
+		changed, err := m.apply(tree)
 		if err != nil {
 			t.Errorf("%s %s: %v", m.path, m.change, err)
 			continue
@@ -180,14 +183,20 @@ func TestRecheckFindsMutations(t *testing.T) {
 	}
 }
 
-// apply returns the text with the change made.
-func (m mutation) apply(text []byte) ([]byte, error) {
+// treeOf reads a text without knowing what it is about.
+func treeOf(t *testing.T, text []byte) any {
+	t.Helper()
 	d := json.NewDecoder(bytes.NewReader(text))
 	d.UseNumber()
 	var tree any
 	if err := d.Decode(&tree); err != nil {
-		return nil, err
+		t.Fatal(err)
 	}
+	return tree
+}
+
+// apply returns the text of a tree with the change made; the tree stays as it is.
+func (m mutation) apply(tree any) ([]byte, error) {
 	steps := strings.Split(m.path, " ")
 	tree, err := m.walk(tree, steps)
 	if err != nil {
@@ -207,6 +216,7 @@ func (m mutation) walk(v any, steps []string) (any, error) {
 			return nil, fmt.Errorf("no key %s", steps[0])
 		}
 		var err error
+		v = maps.Clone(v)
 		v[steps[0]], err = m.walk(inner, steps[1:])
 		return v, err
 	case []any:
@@ -223,9 +233,10 @@ func (m mutation) inList(v []any, steps []string) (any, error) {
 	case len(steps) == 1 && m.change == "drop":
 		return append(v[:i:i], v[i+1:]...), nil
 	case len(steps) == 1 && m.change == "twice":
-		return append(v, v[i]), nil
+		return append(v[:len(v):len(v)], v[i]), nil
 	}
 	var err error
+	v = slices.Clone(v)
 	v[i], err = m.walk(v[i], steps[1:])
 	return v, err
 }

@@ -1,7 +1,6 @@
 package export_test
 
 import (
-	"encoding/json"
 	"math"
 	"math/big"
 )
@@ -81,12 +80,12 @@ type (
 )
 
 // buying checks that parts add up to needs, that packs hold them, and that the sums of the order are those of its lines.
-func (r *rechecker) buying(text []byte) {
+func (r *rechecker) buying(text topKeys) {
 	var p struct {
 		Takeoff readNeeds
 		Order   readOrder
 	}
-	if err := json.Unmarshal(text, &p); err != nil {
+	if err := readKeys(text, &p); err != nil {
 		r.complain("takeoff and order: %v", err)
 		return
 	}

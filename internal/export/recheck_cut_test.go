@@ -1,7 +1,6 @@
 package export_test
 
 import (
-	"encoding/json"
 	"math/big"
 )
 
@@ -52,9 +51,9 @@ func (q readRect) key() string {
 }
 
 // sheets saws every sheet by its cuts and finds each piece, of its size, once; sums what is bought and what it costs.
-func (r *rechecker) sheets(text []byte) {
+func (r *rechecker) sheets(text topKeys) {
 	var p struct{ Stock readStock }
-	if err := json.Unmarshal(text, &p); err != nil {
+	if err := readKeys(text, &p); err != nil {
 		r.complain("stock: %v", err)
 		return
 	}

@@ -1,7 +1,6 @@
 package export_test
 
 import (
-	"encoding/json"
 	"slices"
 	"time"
 )
@@ -72,9 +71,9 @@ func (r *rechecker) at(s string) time.Time {
 }
 
 // days: hands, hours, order, waits, counts and batches of the plan of days.
-func (r *rechecker) days(text []byte) {
+func (r *rechecker) days(text topKeys) {
 	var plan struct{ Days readDays }
-	if err := json.Unmarshal(text, &plan); err != nil {
+	if err := readKeys(text, &plan); err != nil {
 		r.complain("%v", err)
 		return
 	}

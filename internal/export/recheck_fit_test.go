@@ -1,7 +1,5 @@
 package export_test
 
-import "encoding/json"
-
 // readFit is what is read of the checks.
 type readFit struct {
 	Fit struct {
@@ -32,9 +30,9 @@ type readFit struct {
 }
 
 // fits: a margin is what lies between value and limit on the side that is allowed; what misses has less than nothing, and what lacks a fact has none.
-func (r *rechecker) fits(text []byte) {
+func (r *rechecker) fits(text topKeys) {
 	var p readFit
-	if err := json.Unmarshal(text, &p); err != nil {
+	if err := readKeys(text, &p); err != nil {
 		r.complain("%v", err)
 		return
 	}

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math/big"
+	"reflect"
 	"strings"
 )
 
@@ -203,10 +204,34 @@ func (r *rechecker) complain(format string, args ...any) {
 	r.wrong = append(r.wrong, fmt.Sprintf(format, args...))
 }
 
+// topKeys are what stands under the keys of the whole plan: each part of the recheck reads the few that it looks at.
+type topKeys map[string]json.RawMessage
+
+// readKeys fills the fields of a struct from the keys of their names.
+func readKeys(keys topKeys, into any) error {
+	v := reflect.ValueOf(into).Elem()
+	for i := range v.NumField() {
+		f := v.Type().Field(i)
+		for key, raw := range keys {
+			if !strings.EqualFold(key, f.Name) && key != f.Tag.Get("json") {
+				continue
+			}
+			if err := json.Unmarshal(raw, v.Field(i).Addr().Interface()); err != nil {
+				return fmt.Errorf("%s: %w", key, err)
+			}
+		}
+	}
+	return nil
+}
+
 // recheck reads the text of a plan.json and says everything that is wrong with it.
 func recheck(text []byte) []string {
 	var r rechecker
-	if err := json.Unmarshal(text, &r.plan); err != nil {
+	var keys topKeys
+	if err := json.Unmarshal(text, &keys); err != nil {
+		return []string{err.Error()}
+	}
+	if err := readKeys(keys, &r.plan); err != nil {
 		return []string{err.Error()}
 	}
 	r.survey()
@@ -220,12 +245,12 @@ func recheck(text []byte) []string {
 		r.work(w)
 	}
 	r.stock()
-	r.buying(text)
-	r.days(text)
-	r.fits(text)
-	r.sheets(text)
+	r.buying(keys)
+	r.days(keys)
+	r.fits(keys)
+	r.sheets(keys)
 	r.boards(text)
-	r.wrong = append(r.wrong, recheckWood(text)...)
+	r.wrong = append(r.wrong, recheckWood(keys)...)
 	return r.wrong
 }
 

@@ -1,7 +1,6 @@
 package export_test
 
 import (
-	"encoding/json"
 	"fmt"
 	"math/big"
 )
@@ -69,9 +68,9 @@ type (
 )
 
 // wood recomputes what is claimed of wood work.
-func recheckWood(text []byte) []string {
+func recheckWood(text topKeys) []string {
 	var p struct{ Wood readWood }
-	if err := json.Unmarshal(text, &p); err != nil {
+	if err := readKeys(text, &p); err != nil {
 		return []string{err.Error()}
 	}
 	c := &woodChecker{}
