@@ -35,6 +35,25 @@ func TestDemosPlan(t *testing.T) {
 	}
 }
 
+// Of every stock of the built-in rooms no less can be bought: that is proven, in money or, where a price is missing, in size.
+func TestDemosCutForTheLeast(t *testing.T) {
+	for _, r := range demo.Rooms() {
+		p, err := plan.Make(context.Background(), r.File, r.Text, plan.Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(p.Cut.Lots) == 0 {
+			t.Errorf("%s cuts nothing", r.File)
+		}
+		for _, l := range p.Cut.Lots {
+			v := l.Verdict
+			if !v.Cheapest || v.Priced && v.Money != v.Lower || !v.Priced && v.Bought != v.Least {
+				t.Errorf("%s: %s: not proven: %+v", r.File, l.Stock, v)
+			}
+		}
+	}
+}
+
 // Each stage runs once, in order; a run for one face lays that face alone.
 func TestStagesRunOnce(t *testing.T) {
 	r := demo.Rooms()[0]
