@@ -22,7 +22,7 @@ type sentPages struct {
 
 // pageKey is all that a page depends on beside the store.
 type pageKey struct {
-	address      string
+	address      string // with the method: a page made for HEAD does not name its own address
 	light, units string
 	change       bool
 	minute       string
@@ -45,7 +45,7 @@ const sentBytes = 8 << 20 // some forty pages
 
 // asked is what a request asks for.
 func (s *Server) asked(p pageOf, r *http.Request) pageKey {
-	k := pageKey{address: r.URL.RequestURI(), light: cookie(r, "dryfit-light", "light", "dark"), units: cookie(r, "dryfit-units", "in", "mm"), change: mayChange(r)}
+	k := pageKey{address: r.Method + " " + r.URL.RequestURI(), light: cookie(r, "dryfit-light", "light", "dark"), units: cookie(r, "dryfit-units", "in", "mm"), change: mayChange(r)}
 	k.queue = k.address + " " + k.light + " " + k.units
 	if p.whole {
 		k.queue = r.PathValue("room")

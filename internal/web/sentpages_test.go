@@ -100,7 +100,9 @@ func TestPagesThatAreNotKept(t *testing.T) {
 // What a page depends on beside its address makes another page: the units and the light of who asks, and what is stored.
 func TestPageIsWhatIsStored(t *testing.T) {
 	s := open(t, nil)
+	s.ask("HEAD", "/room/1/measure", nil)
 	first := s.get("/room/1/measure")
+	has(t, first, `value="/room/1/measure"`)
 	if again := s.get("/room/1/measure"); again != first {
 		t.Error("the same page is another the second time")
 	}
