@@ -43,9 +43,9 @@ func SideOnScreen(p plan.Plan, basin string, ids func(string) string) (Screen, b
 func (d *fitDrawing) sideKey() []parts.Entry {
 	return []parts.Entry{
 		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Diagonal}, Text: "cut: basin, board"},
-		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Counter}, Text: "cut: top, tile with its bed"},
+		{Pen: draw.Line(draw.Narrow), Fill: draw.Fill{Hatch: draw.Counter}, Text: "cut: top, cabinet, tile with its bed"},
 		{Pen: waterPen, Fill: draw.Fill{On: true, Color: draw.SkyBlue.Tint(40)}, Text: "where the middle of the water may run"},
-		{Pen: hiddenPen, Line: true, Text: "beside the cut"},
+		{Pen: hiddenPen, Line: true, Text: "beside the cut; drawers"},
 	}
 }
 
@@ -152,6 +152,7 @@ func appendCabinet(out []named, c place.Cabinet) []named {
 func (s *basinCut) items(d *fitDrawing) []draw.Item {
 	out := s.wall(d)
 	out = append(out, s.hungBeside(d)...)
+	out = append(out, s.carcasses(d)...)
 	out = append(out, s.built(d)...)
 	out = append(out, s.bowl(d)...)
 	for _, w := range d.p.Fit.Places.Wastes {
