@@ -20,7 +20,7 @@ GOLDEN = $(shell grep -rl --include='*_test.go' '"update"' internal | xargs -r -
 
 .PHONY: check need format vet static test seeds cross bench dist clean golden
 
-check: need format vet static test seeds cross
+check: need format vet static test cross
 	@echo "make check: all passed"
 
 # Go is all that the checks need, and chromium for the tests of pages; modules come pinned by go.sum.
@@ -52,7 +52,7 @@ test:
 	$(GO) test -timeout 30m ./...
 	GOMAXPROCS=1 TZ=Asia/Kathmandu $(GO) test -count=1 -run 'Words|Same|DemosPlan|Calendar' ./internal/plan ./internal/sheet ./internal/export
 
-# Every fuzz target on its seeds and kept failures; "go test -fuzz" digs further by hand.
+# Every fuzz target on its seeds and kept failures, which "test" runs too; "go test -fuzz" digs further by hand.
 seeds:
 	$(GO) test -count=1 -run '^Fuzz' $(addprefix ./,$(FUZZED))
 
