@@ -23,7 +23,10 @@
 //     Constraints 14 (2009) 357-391; for this problem Schutt, Feydy, Stuckey, Wallace, Constraints 16 (2011) 250-282)
 //     from both sides: better than the best schedule, and at the bound; two jobs that can never run at once are given a
 //     switch of their own for which comes first
+//   - the same search in the vicinity of the best schedule: some jobs free, all others about where they are
 //   - each further goal in turn, the earlier ones held
+//
+// A Limit is a count of days that every schedule keeps: a rule of all searches. Fewest tells the least it could be.
 //
 // The result never claims more than was proven: Bound is a proven least finish and Proof says by what.
 package sched
