@@ -21,7 +21,7 @@ type attempt struct {
 const (
 	firstSteps   = 20_000
 	limitedSteps = 200_000
-	bestSteps    = 500_000
+	bestSteps    = 800_000
 )
 
 // plan makes everything.
