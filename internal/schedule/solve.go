@@ -19,7 +19,7 @@ type attempt struct {
 
 // Budgets in steps: for a first plan that bounds the time looked at, and for the best one.
 const (
-	firstSteps   = 20_000
+	firstSteps   = 5_000
 	limitedSteps = 200_000
 	bestSteps    = 800_000
 )
@@ -93,7 +93,8 @@ func (m *maker) keeping(o attempt) (first sched.Result, found *solution) {
 	return first, nil
 }
 
-// settled solves until the waits fit the temperatures at which they run: with first plans, and then with the best.
+// settled solves until the waits fit the temperatures at which they run: with first plans, with quick ones, and then with the best, which is
+// searched for long and so is to be searched for once.
 func (m *maker) settled(o attempt) (*problem, sched.Result) {
 	q, r := m.first(o)
 	for range 2 {
@@ -102,13 +103,18 @@ func (m *maker) settled(o attempt) (*problem, sched.Result) {
 		}
 		q, r = m.first(o)
 	}
-	q, r = m.better(q, r, o)
-	for range 4 {
-		if m.fits(q, r, &o) {
-			break
+	for _, steps := range [...]int{limitedSteps, bestSteps} {
+		if steps == limitedSteps && !m.changing() {
+			continue
 		}
-		q, r = m.first(o)
-		q, r = m.better(q, r, o)
+		q, r = m.better(q, r, o, steps)
+		for range 3 {
+			if m.fits(q, r, &o) {
+				break
+			}
+			q, r = m.first(o)
+			q, r = m.better(q, r, o, steps)
+		}
 	}
 	return q, m.humble(r, q, o)
 }
@@ -162,21 +168,21 @@ func (m *maker) first(o attempt) (*problem, sched.Result) {
 	q := m.newProblem(m.horizon())
 	q.fill(o)
 	q.Goals = nil
-	steps := firstSteps
-	if len(q.Limits) > 0 { // rules of thumb may miss every plan that keeps them
-		steps = limitedSteps
+	r := m.known.solve(&q.Problem, sched.Options{Steps: firstSteps})
+	if r.Starts == nil && len(q.Limits) > 0 { // rules of thumb may miss every plan that keeps them
+		r = m.known.solve(&q.Problem, sched.Options{Steps: limitedSteps})
 	}
-	return q, m.known.solve(&q.Problem, sched.Options{Steps: steps})
+	return q, r
 }
 
-// better finds the best plan within what the first one took.
-func (m *maker) better(q *problem, r sched.Result, o attempt) (*problem, sched.Result) {
+// better finds the best plan within what the one before took.
+func (m *maker) better(q *problem, r sched.Result, o attempt, steps int) (*problem, sched.Result) {
 	if r.Starts == nil {
 		return q, r
 	}
 	short := m.newProblem(min(q.Horizon, r.Finish+ticksADay-r.Finish%ticksADay))
 	short.fill(o)
-	better := m.known.solve(&short.Problem, sched.Options{Steps: bestSteps, Known: r.Starts})
+	better := m.known.solve(&short.Problem, sched.Options{Steps: steps, Known: r.Starts})
 	short.early = earliest{&short.Problem, better}
 	if r.Finish == better.Finish {
 		short.early = earliest{&q.Problem, r}
