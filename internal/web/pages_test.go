@@ -12,7 +12,7 @@ func everyPage() []string {
 	for _, p := range roomPages() {
 		out = append(out, "/room/1/"+p.name)
 	}
-	return append(out, "/room/2/measure", "/room/2/layout", "/room/1/cut?drawn=1", "/room/1/cut?enter=cabinets", "/room/1/buy?enter=goods")
+	return append(out, "/room/2/measure", "/room/2/layout", "/room/1/cut?drawn=1", "/room/1/cut?enter=cabinets")
 }
 
 // Every page of every demo room answers, asks its question, and holds no script or style of its own.
