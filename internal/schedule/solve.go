@@ -21,7 +21,7 @@ type attempt struct {
 const (
 	firstSteps   = 5_000
 	limitedSteps = 200_000
-	bestSteps    = 550_000
+	bestSteps    = 800_000
 )
 
 // plan makes everything.
