@@ -10,21 +10,7 @@ import (
 	"dryfit/internal/unit"
 )
 
-const slotted = `dryfit: 1
-name: shop
-units: in
-survey:
-  corners: A B C D
-  tape to: board
-  tape: {A-B: 96, B-C: 96, C-D: 96, D-A: 96, A-C: 135-3/4}
-  level line: {down: {A: 40, B: 40, C: 40, D: 40}, up: {A: 50, B: 50, C: 50, D: 50}}
-walls: {back: {along: A-B}, right: {along: B-C}, front: {along: C-D}, left: {along: D-A}}
-floor: {build-up: [board 1/4]}
-tools: {saws: {big saw: {reach: 2-1/2}}, bits: {long bit: {reach: 2}}}
-stock:
-  oak: {kind: board, size: 96 x 6 x 1-3/4, species: white oak, rings: flat}
-  ply: {kind: sheet, size: 96 x 48 x 3/4, measured: 3/4}
-cabinets:
+const slotted = woodShop + `cabinets:
   vanity: {in: back, across: 14 to 44 from A, height: 32, depth: 20, stock: {panels: ply}}
 tops:
   slab:

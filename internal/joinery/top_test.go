@@ -9,10 +9,8 @@ import (
 	"dryfit/internal/unit"
 )
 
-// topOf works a top out on a wall that is known, from the document's own words.
-func topOf(t testing.TB, words string) (Top, *room) {
-	t.Helper()
-	src := `dryfit: 1
+// woodShop is a square room with a saw, a bit and some wood.
+const woodShop = `dryfit: 1
 name: shop
 units: in
 survey:
@@ -26,7 +24,12 @@ tools: {saws: {big saw: {reach: 2-1/2}}, bits: {long bit: {reach: 2}}}
 stock:
   oak: {kind: board, size: 96 x 6 x 1-3/4, species: white oak, rings: flat}
   ply: {kind: sheet, size: 96 x 48 x 3/4, measured: 3/4}
-tops:
+`
+
+// topOf works a top out on a wall that is known, from the document's own words.
+func topOf(t testing.TB, words string) (Top, *room) {
+	t.Helper()
+	src := woodShop + `tops:
   slab:
     in: back
 ` + words

@@ -22,16 +22,8 @@ func goodsKind() kind {
 // priced are the forms for goods and for what all prices have in common.
 type priced struct {
 	Goods  collection
-	Shelf  []pricing
+	Shelf  []pairs // the packs of each good with their prices
 	Prices []field
-}
-
-// pricing is a good with the prices of its packs, and what is asked of a further pack.
-type pricing struct {
-	Name    string
-	Path    string // of its packs, to add one
-	Prices  []field
-	At, Off field
 }
 
 func (v *view) priced() (priced, error) {
@@ -51,11 +43,11 @@ func (v *view) priced() (priced, error) {
 }
 
 // packs asks for the prices of a good's packs, and for one more pack.
-func (v *view) packs(g text.Entry) pricing {
+func (v *view) packs(g text.Entry) pairs {
 	path := []string{"goods", g.Key, "packs"}
-	k := pricing{Name: g.Key, Path: pathName(path)}
+	k := pairs{Title: g.Key, Path: pathName(path), Add: "Add the pack"}
 	for _, x := range entriesOf(g.Value.Get("packs")) {
-		k.Prices = append(k.Prices, v.field("Price of "+x.Key, append(path, x.Key)...).like("28.50"))
+		k.Given = append(k.Given, v.field("Price of "+x.Key, append(path, x.Key)...).like("28.50"))
 	}
 	k.At = field{Name: "new.at", ID: idOf("pack" + k.Path), Label: "A further pack", Example: v.sample("50 lb bag", "25 kg bag")}
 	k.Off = field{Name: "new.off", ID: idOf("packprice" + k.Path), Label: "Its price", Example: "28.50"}
